@@ -1,0 +1,2 @@
+//! headless
+fn main() {}

@@ -1,0 +1,2 @@
+//! heftwell
+fn main() {}
