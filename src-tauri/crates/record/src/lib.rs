@@ -1,1 +1,55 @@
-//! record
+//! What is kept: the records of a lift and all that goes with it, as plain structs with frozen bytes.
+//!
+//! Every record becomes CBOR (RFC 8949) with integer keys and no floats, inside a small frame that
+//! names its kind and version. The bytes are canonical: one value, one encoding. `docs/formats/record.md`
+//! lists every key and code. Keys and codes are never given a new meaning and never reused.
+//!
+//! This crate knows nothing of the judgement, the wire or the store: others convert.
+//!
+//! ```
+//! use record::{Record, Settings, Units, UsedFor};
+//!
+//! let settings = Settings { used_for: UsedFor::Lift, units: Units::Kg };
+//! let bytes = settings.to_bytes()?;
+//! assert_eq!(Settings::from_bytes(&bytes)?, settings);
+//! # Ok::<(), record::RecordError>(())
+//! ```
+
+mod about;
+mod advice;
+mod answer;
+mod body_today;
+mod canonical;
+mod check_in;
+mod codes;
+mod draft;
+mod error;
+mod frame;
+mod lift;
+mod mass;
+mod moment;
+mod open_sign;
+mod pain;
+mod saved_task;
+mod settings;
+mod task;
+
+pub use about::{About, AgeBand, Sex};
+pub use advice::{
+    Advice, Arg, Authority, Change, ChangeStep, Outcome, Reason, RuledOut, Sure, TaskLimit,
+    Urgency, Value, Way,
+};
+pub use answer::{Answer, Answered, Unit};
+pub use body_today::{BackState, Balance, BodyToday, Kneel};
+pub use check_in::{BackToUsual, CheckIn, CheckInKind};
+pub use draft::{Draft, DraftPurpose};
+pub use error::RecordError;
+pub use frame::{MAJOR, MAX_BYTES, Record};
+pub use lift::Lift;
+pub use mass::Mass;
+pub use moment::Moment;
+pub use open_sign::{Cleared, ClearedBy, OpenSign};
+pub use pain::Pain;
+pub use saved_task::SavedTask;
+pub use settings::{Settings, Units, UsedFor};
+pub use task::{Coupling, HeightWord, ReachWord, Task};
