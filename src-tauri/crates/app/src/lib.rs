@@ -1,1 +1,3 @@
 //! app
+
+pub mod words;

@@ -1,0 +1,25 @@
+//! The message files built into the program.
+
+use super::Language;
+
+macro_rules! files {
+    ($folder:literal) => {
+        &[
+            include_str!(concat!("../../words/", $folder, "/advice.ftl")),
+            include_str!(concat!("../../words/", $folder, "/errors.ftl")),
+            include_str!(concat!("../../words/", $folder, "/home.ftl")),
+            include_str!(concat!("../../words/", $folder, "/questions.ftl")),
+            include_str!(concat!("../../words/", $folder, "/screens.ftl")),
+            include_str!(concat!("../../words/", $folder, "/signs.ftl")),
+            include_str!(concat!("../../words/", $folder, "/units.ftl")),
+        ]
+    };
+}
+
+/// The text of every message file of one language.
+pub(super) const fn of(language: Language) -> &'static [&'static str] {
+    match language {
+        Language::English => files!("en"),
+        Language::Spanish => files!("es"),
+    }
+}
