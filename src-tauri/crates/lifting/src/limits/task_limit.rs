@@ -1,0 +1,1 @@
+//! The task of a request, put to the published methods.
