@@ -84,6 +84,13 @@ pub(crate) const WINDOW: &[Need] = &[Need {
     packages: &["libwebkit2gtk-4.1-dev"],
 }];
 
+/// What the fuzzer's own code takes.
+pub(crate) const FUZZ: &[Need] = &[Need {
+    what: "a C++ compiler",
+    proof: Proof::Program(&["c++"]),
+    packages: &["g++"],
+}];
+
 /// What the UI logic tests take.
 pub(crate) const SCRIPT: &[Need] = &[Need {
     what: "Node.js 18 or newer (it has a test runner)",
@@ -153,7 +160,7 @@ mod tests {
 
     #[test]
     fn every_need_names_a_package_and_is_said_in_words() {
-        for need in [COMPILE, WINDOW, SCRIPT, JOURNEYS].concat() {
+        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, JOURNEYS].concat() {
             assert!(!need.packages.is_empty());
             assert!(!need.what.is_empty());
         }

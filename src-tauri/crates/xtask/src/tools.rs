@@ -44,9 +44,12 @@ impl Tool {
         if self.is_this_version(self.name.into()) {
             return Ok(self.name.into());
         }
-        println!("building {} {} once", self.name, self.version);
+        println!(
+            "building {} {} once: about a minute",
+            self.name, self.version
+        );
         let build = home.join("build");
-        let mut command = child::cargo(&["install", "--locked", "--debug", "--force"]);
+        let mut command = child::cargo(&["install", "--quiet", "--locked", "--debug", "--force"]);
         command
             .args([self.name, "--version", self.version, "--root"])
             .arg(&home)

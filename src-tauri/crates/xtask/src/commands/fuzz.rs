@@ -1,12 +1,13 @@
 //! `fuzz`: throws made-up input at the parsers for a while. `test` only replays what was found.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::args::Wish;
 use crate::child;
 use crate::debian;
-use crate::needs::COMPILE;
+use crate::needs::{COMPILE, FUZZ};
 use crate::tools;
+use crate::tree;
 use crate::trouble::Trouble;
 
 /// Minutes for each target unless told.
@@ -18,17 +19,34 @@ const MINUTES: u64 = 10;
 /// [`Trouble::Argument`] for minutes that are no number, and what building or a target gives.
 pub(crate) fn run(wish: &Wish) -> Result<(), Trouble> {
     let (minutes, named) = read(&wish.words)?;
-    debian::install(COMPILE)?;
+    debian::install(&[COMPILE, FUZZ].concat())?;
     let fuzz = tools::FUZZ.ready()?;
     for target in targets(&fuzz, named)? {
         println!("\n== {target}: {minutes} minutes");
         let mut command = child::program(&fuzz);
         command.args(["run", "--fuzz-dir", FOLDER, "--sanitizer", "none", &target]);
+        command.args(inputs(&target)?);
         command.args(["--", &format!("-max_total_time={}", minutes * 60)]);
         allow_unstable(&mut command);
         child::run(command)?;
     }
     Ok(())
+}
+
+/// Where inputs come from. The first folder also takes what is found, so that the kept corpus,
+/// which is in the tree, only grows when somebody means it to.
+fn inputs(target: &str) -> Result<Vec<PathBuf>, Trouble> {
+    let found = tree::target().join("fuzz-found").join(target);
+    std::fs::create_dir_all(&found).map_err(|why| Trouble::File {
+        path: found.clone(),
+        why,
+    })?;
+    let kept = tree::root().join(FOLDER).join("corpus").join(target);
+    Ok(if kept.is_dir() {
+        vec![found, kept]
+    } else {
+        vec![found]
+    })
 }
 
 const FOLDER: &str = "tests/fuzz";
