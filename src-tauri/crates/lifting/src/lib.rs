@@ -1,1 +1,16 @@
-//! lifting
+//! The judgement: which way of lifting suits this body, this load and this day, and why.
+//!
+//! Pure: no input or output, no clock, no randomness, no other crate of ours. The same request always
+//! gets the same advice. Start at [`advise::advise`].
+
+pub mod advise;
+pub mod body;
+pub mod limits;
+mod naming;
+pub mod plan;
+pub mod progress;
+pub mod quantity;
+pub mod reason;
+pub mod rules;
+pub mod task;
+pub mod way;

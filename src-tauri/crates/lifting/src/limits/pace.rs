@@ -23,7 +23,12 @@ impl PerMinute {
         if (Self::MIN..=Self::MAX).contains(&value) {
             Ok(Self(value))
         } else {
-            Err(OutOfRange { name: "lifts each minute", unit: "per min", min: Self::MIN, max: Self::MAX })
+            Err(OutOfRange {
+                name: "lifts each minute",
+                unit: "per min",
+                min: Self::MIN,
+                max: Self::MAX,
+            })
         }
     }
 
@@ -67,7 +72,12 @@ impl Hours {
         if (Self::MIN..=Self::MAX).contains(&value) {
             Ok(Self(value))
         } else {
-            Err(OutOfRange { name: "time", unit: "h", min: Self::MIN, max: Self::MAX })
+            Err(OutOfRange {
+                name: "time",
+                unit: "h",
+                min: Self::MIN,
+                max: Self::MAX,
+            })
         }
     }
 
@@ -86,5 +96,9 @@ impl Hours {
 
 /// The nearest value inside a range; what is not a number becomes the smallest.
 const fn within(value: f64, min: f64, max: f64) -> f64 {
-    if value > min { if value < max { value } else { max } } else { min }
+    if value > min {
+        if value < max { value } else { max }
+    } else {
+        min
+    }
 }

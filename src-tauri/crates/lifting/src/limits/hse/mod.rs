@@ -13,8 +13,8 @@ use crate::body::Sex;
 use crate::quantity::{Centimetres, Degrees, Kilograms, Stature};
 pub use reductions::{frequency_reduction, twist_reduction};
 pub use related::{
-    CARRY_WITHOUT_REST, PUSH_WITHOUT_REST, PushForces, SEATED_MEN, SEATED_WOMEN, TEAM_OF_THREE, TEAM_OF_TWO,
-    push_forces, team_guide,
+    CARRY_WITHOUT_REST, PUSH_WITHOUT_REST, PushForces, SEATED_MEN, SEATED_WOMEN, TEAM_OF_THREE,
+    TEAM_OF_TWO, push_forces, team_guide,
 };
 pub use zones::{HeightBand, HeightEdges, ReachZone, zone_weight};
 
@@ -66,7 +66,17 @@ pub fn guide_weight(task: &GuideTask) -> GuideWeight {
     let (zone_weight, band) = zones::smallest(task.stature, task.start, task.end, reach, sex);
     let frequency_reduction = frequency_reduction(task.per_minute);
     let twist_reduction = twist_reduction(task.twist);
-    let weight = Kilograms::clamped(zone_weight.value() * (1.0 - frequency_reduction) * (1.0 - twist_reduction));
+    let weight = Kilograms::clamped(
+        zone_weight.value() * (1.0 - frequency_reduction) * (1.0 - twist_reduction),
+    );
     let beyond_boxes = zones::beyond_boxes(task.start.at_least(task.end), task.reach);
-    GuideWeight { weight, zone_weight, band, reach, frequency_reduction, twist_reduction, beyond_boxes }
+    GuideWeight {
+        weight,
+        zone_weight,
+        band,
+        reach,
+        frequency_reduction,
+        twist_reduction,
+        beyond_boxes,
+    }
 }

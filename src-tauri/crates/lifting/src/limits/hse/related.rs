@@ -30,8 +30,14 @@ pub struct PushForces {
 #[must_use]
 pub fn push_forces(sex: Option<Sex>) -> PushForces {
     match sex.unwrap_or(Sex::Female) {
-        Sex::Female => PushForces { start_kgf: 15.0, keep_kgf: 7.0 },
-        Sex::Male => PushForces { start_kgf: 20.0, keep_kgf: 10.0 },
+        Sex::Female => PushForces {
+            start_kgf: 15.0,
+            keep_kgf: 7.0,
+        },
+        Sex::Male => PushForces {
+            start_kgf: 20.0,
+            keep_kgf: 10.0,
+        },
     }
 }
 
@@ -45,5 +51,7 @@ pub fn team_guide(each: &[Kilograms]) -> Option<Kilograms> {
         3 => TEAM_OF_THREE,
         _ => return None,
     };
-    Some(Kilograms::clamped(factor * each.iter().map(|own| own.value()).sum::<f64>()))
+    Some(Kilograms::clamped(
+        factor * each.iter().map(|own| own.value()).sum::<f64>(),
+    ))
 }

@@ -48,7 +48,11 @@ impl ReachZone {
     /// The zone of a reach from mid-ankles to hands.
     #[must_use]
     pub fn of(reach: Centimetres) -> Self {
-        if reach.value() <= CLOSE_UP_TO_CM { Self::Close } else { Self::Far }
+        if reach.value() <= CLOSE_UP_TO_CM {
+            Self::Close
+        } else {
+            Self::Far
+        }
     }
 }
 
@@ -94,7 +98,11 @@ impl HeightEdges {
 
     /// The bands that hands moving between two heights pass through, lowest first. A height on an edge counts for
     /// both bands: the guidance allows a figure in between, we take the smaller.
-    pub fn passed(&self, one: Centimetres, other: Centimetres) -> impl Iterator<Item = HeightBand> + '_ {
+    pub fn passed(
+        &self,
+        one: Centimetres,
+        other: Centimetres,
+    ) -> impl Iterator<Item = HeightBand> + '_ {
         let (low, high) = (one.at_most(other).value(), one.at_least(other).value());
         HeightBand::ALL.iter().copied().filter(move |band| {
             let (from, to) = self.span(*band);
@@ -108,7 +116,9 @@ impl HeightEdges {
 pub fn zone_weight(band: HeightBand, reach: ReachZone, sex: Sex) -> Kilograms {
     let (close, far) = match (sex, band) {
         (Sex::Female, HeightBand::BelowMidLowerLeg | HeightBand::AboveShoulder) => (7.0, 3.0),
-        (Sex::Female, HeightBand::MidLowerLegToKnuckle | HeightBand::ElbowToShoulder) => (13.0, 7.0),
+        (Sex::Female, HeightBand::MidLowerLegToKnuckle | HeightBand::ElbowToShoulder) => {
+            (13.0, 7.0)
+        }
         (Sex::Female, HeightBand::KnuckleToElbow) => (16.0, 10.0),
         (Sex::Male, HeightBand::BelowMidLowerLeg | HeightBand::AboveShoulder) => (10.0, 5.0),
         (Sex::Male, HeightBand::MidLowerLegToKnuckle | HeightBand::ElbowToShoulder) => (20.0, 10.0),
@@ -129,7 +139,10 @@ pub(super) fn smallest(
     sex: Sex,
 ) -> (Kilograms, HeightBand) {
     let statures = stature.map_or(UNKNOWN_STATURE, |known| [known.value(); 2]);
-    let mut least = (zone_weight(HeightBand::KnuckleToElbow, reach, sex), HeightBand::KnuckleToElbow);
+    let mut least = (
+        zone_weight(HeightBand::KnuckleToElbow, reach, sex),
+        HeightBand::KnuckleToElbow,
+    );
     for edges in statures.map(HeightEdges::at) {
         for band in edges.passed(start, end) {
             let weight = zone_weight(band, reach, sex);

@@ -38,7 +38,10 @@ pub fn composite<S: UnitSystem>(tasks: &[LiftingTask<S>]) -> Option<CompositeInd
     if tasks.len() < 2 {
         return None;
     }
-    let duration = tasks.iter().map(|task| duration(task.hours, task.recovery_hours)).max()?;
+    let duration = tasks
+        .iter()
+        .map(|task| duration(task.hours, task.recovery_hours))
+        .max()?;
     let mut ranked = Vec::with_capacity(tasks.len());
     for (place, task) in tasks.iter().enumerate() {
         ranked.push((place, task, single_task_index(task, duration)?));
@@ -50,11 +53,22 @@ pub fn composite<S: UnitSystem>(tasks: &[LiftingTask<S>]) -> Option<CompositeInd
     for (place, task, stli) in ranked {
         let before = PerMinute::clamped(so_far);
         so_far += task.lifts_per_min.value();
-        let adds =
-            if shares.is_empty() { stli } else { increment(task, duration, before, PerMinute::clamped(so_far))? };
-        shares.push(Share { task: place, stli, adds });
+        let adds = if shares.is_empty() {
+            stli
+        } else {
+            increment(task, duration, before, PerMinute::clamped(so_far))?
+        };
+        shares.push(Share {
+            task: place,
+            stli,
+            adds,
+        });
     }
-    Some(CompositeIndex { index: shares.iter().map(|share| share.adds).sum(), duration, shares })
+    Some(CompositeIndex {
+        index: shares.iter().map(|share| share.adds).sum(),
+        duration,
+        shares,
+    })
 }
 
 /// Average load over the smallest STRWL of the points scored, with the job's duration.
@@ -82,7 +96,10 @@ fn increment<S: UnitSystem>(
 }
 
 /// The largest value over the points scored; undefined when it is undefined at any of them.
-fn largest<S: UnitSystem>(task: &LiftingTask<S>, value: impl Fn(&Point<S>) -> Option<f64>) -> Option<f64> {
+fn largest<S: UnitSystem>(
+    task: &LiftingTask<S>,
+    value: impl Fn(&Point<S>) -> Option<f64>,
+) -> Option<f64> {
     let (origin, destination) = points(task);
     let at_origin = value(&origin)?;
     destination.map_or(Some(at_origin), |point| Some(at_origin.max(value(&point)?)))

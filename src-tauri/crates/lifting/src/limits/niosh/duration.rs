@@ -35,7 +35,8 @@ const SLACK_HOURS: f64 = 1e-9;
 #[must_use]
 pub fn duration(lifting: Hours, recovery: Option<Hours>) -> Duration {
     let hours = lifting.value();
-    let rested = |times: f64| recovery.is_none_or(|rest| rest.value() + SLACK_HOURS >= times * hours);
+    let rested =
+        |times: f64| recovery.is_none_or(|rest| rest.value() + SLACK_HOURS >= times * hours);
     if hours > LONG_HOURS {
         Duration::OverEightHours
     } else if hours <= SHORT_HOURS && rested(SHORT_RECOVERY) {

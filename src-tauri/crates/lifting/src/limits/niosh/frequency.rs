@@ -19,7 +19,11 @@ impl VerticalBand {
     /// The band of a height of the hands.
     #[must_use]
     pub fn of<S: UnitSystem>(v: Length<S>) -> Self {
-        if v.value() < S::V_BEST { Self::Below } else { Self::AtOrAbove }
+        if v.value() < S::V_BEST {
+            Self::Below
+        } else {
+            Self::AtOrAbove
+        }
     }
 }
 
@@ -32,7 +36,12 @@ struct Row {
 }
 
 const fn row(per_minute: f64, short: (f64, f64), moderate: (f64, f64), long: (f64, f64)) -> Row {
-    Row { per_minute, short, moderate, long }
+    Row {
+        per_minute,
+        short,
+        moderate,
+        long,
+    }
 }
 
 /// NIOSH 94-110, table 5, by lifts each minute.
@@ -81,7 +90,11 @@ impl Row {
 #[must_use]
 pub fn fm(frequency: PerMinute, duration: Duration, band: VerticalBand) -> f64 {
     let f = frequency.value();
-    let duration = if f < INFREQUENT { Duration::Short } else { duration };
+    let duration = if f < INFREQUENT {
+        Duration::Short
+    } else {
+        duration
+    };
     let cell = |row: &Row| row.cell(duration, band);
     let [first, rest @ ..] = &TABLE;
     if f <= first.per_minute {

@@ -33,7 +33,11 @@ pub fn hm<S: UnitSystem>(h: Length<S>) -> f64 {
 #[must_use]
 pub fn vm<S: UnitSystem>(v: Length<S>) -> f64 {
     let v = v.value();
-    if v > S::V_MAX { 0.0 } else { 1.0 - S::V_SLOPE * (v - S::V_BEST).abs() }
+    if v > S::V_MAX {
+        0.0
+    } else {
+        1.0 - S::V_SLOPE * (v - S::V_BEST).abs()
+    }
 }
 
 /// Distance multiplier, `0.82 + 4.5/D` (cm) or `0.82 + 1.8/D` (in), where D is the difference of the two heights;
@@ -54,7 +58,11 @@ pub fn dm<S: UnitSystem>(v_origin: Length<S>, v_destination: Length<S>) -> f64 {
 #[must_use]
 pub fn am(a: Degrees) -> f64 {
     let a = a.value();
-    if a > A_MAX_DEG { 0.0 } else { 1.0 - A_SLOPE * a }
+    if a > A_MAX_DEG {
+        0.0
+    } else {
+        1.0 - A_SLOPE * a
+    }
 }
 
 /// Coupling multiplier: good 1; fair 0.95 below knuckle height (75 cm, 30 in), else 1; poor 0.90.

@@ -97,7 +97,10 @@ impl<S: UnitSystem> TaskLimit<S> {
     /// The lifting index that governs: largest load ÷ governing RWL. `None` beyond a cut-off.
     #[must_use]
     pub fn governing_index(&self) -> Option<f64> {
-        self.points().map(|point| point.lifting_index).reduce(|a, b| Some(a?.max(b?))).flatten()
+        self.points()
+            .map(|point| point.lifting_index)
+            .reduce(|a, b| Some(a?.max(b?)))
+            .flatten()
     }
 
     /// The points scored, the origin first.
@@ -123,7 +126,15 @@ impl<S: UnitSystem> Point<S> {
         let (hm, vm, dm) = (hm(h), vm(v), dm(task.v_origin, task.v_destination));
         let (am, cm) = (am(a), cm(task.coupling, v));
         let firwl = Load::of(S::LOAD_CONSTANT * hm * vm * dm * am * cm);
-        Self { hm, vm, dm, am, cm, band: VerticalBand::of(v), firwl }
+        Self {
+            hm,
+            vm,
+            dm,
+            am,
+            cm,
+            band: VerticalBand::of(v),
+            firwl,
+        }
     }
 
     fn scored(&self, task: &LiftingTask<S>, duration: Duration) -> PointScore<S> {
@@ -146,9 +157,14 @@ impl<S: UnitSystem> Point<S> {
 /// The points to score: the origin, and the destination when significant control is needed there.
 pub(super) fn points<S: UnitSystem>(task: &LiftingTask<S>) -> (Point<S>, Option<Point<S>>) {
     let origin = Point::at(task, task.h, task.v_origin, task.a_origin);
-    let destination = task
-        .control_at_destination
-        .then(|| Point::at(task, task.reach_at_destination(), task.v_destination, task.a_destination));
+    let destination = task.control_at_destination.then(|| {
+        Point::at(
+            task,
+            task.reach_at_destination(),
+            task.v_destination,
+            task.a_destination,
+        )
+    });
     (origin, destination)
 }
 
@@ -165,25 +181,39 @@ pub fn task_limit<S: UnitSystem>(task: &LiftingTask<S>) -> TaskLimit<S> {
     let origin = at_origin.scored(task, duration);
     let destination = at_destination.map(|point| point.scored(task, duration));
     let strwl = destination.map_or(origin.rwl, |point| point.rwl.at_most(origin.rwl));
-    let firwl = at_destination.map_or(at_origin.firwl, |point| point.firwl.at_most(at_origin.firwl));
+    let firwl = at_destination.map_or(at_origin.firwl, |point| {
+        point.firwl.at_most(at_origin.firwl)
+    });
     let unscored_too_high = !task.control_at_destination && task.v_destination.value() > S::V_MAX;
     let not_covered = [
-        (duration == Duration::OverEightHours, NotCovered::OverEightHours),
+        (
+            duration == Duration::OverEightHours,
+            NotCovered::OverEightHours,
+        ),
         (unscored_too_high, NotCovered::DestinationTooHigh),
     ];
     TaskLimit {
         outside: outside(&origin, destination.as_ref()),
         origin,
         destination,
-        frequency_independent: FrequencyIndependent { firwl, fili: index(task.load_max, firwl) },
+        frequency_independent: FrequencyIndependent {
+            firwl,
+            fili: index(task.load_max, firwl),
+        },
         strwl,
         stli: index(task.load_avg, strwl),
-        not_covered: not_covered.into_iter().filter_map(|(holds, what)| holds.then_some(what)).collect(),
+        not_covered: not_covered
+            .into_iter()
+            .filter_map(|(holds, what)| holds.then_some(what))
+            .collect(),
     }
 }
 
 /// Multipliers that are 0 at a scored point.
-fn outside<S: UnitSystem>(origin: &PointScore<S>, destination: Option<&PointScore<S>>) -> Vec<Multiplier> {
+fn outside<S: UnitSystem>(
+    origin: &PointScore<S>,
+    destination: Option<&PointScore<S>>,
+) -> Vec<Multiplier> {
     let beyond = |multiplier: Multiplier| {
         let value = |point: &PointScore<S>| match multiplier {
             Multiplier::Horizontal => point.hm,
@@ -195,5 +225,9 @@ fn outside<S: UnitSystem>(origin: &PointScore<S>, destination: Option<&PointScor
         };
         value(origin) <= 0.0 || destination.is_some_and(|point| value(point) <= 0.0)
     };
-    Multiplier::ALL.iter().copied().filter(|multiplier| beyond(*multiplier)).collect()
+    Multiplier::ALL
+        .iter()
+        .copied()
+        .filter(|multiplier| beyond(*multiplier))
+        .collect()
 }

@@ -48,6 +48,10 @@ impl<S: UnitSystem> LiftingTask<S> {
 /// (in inches 8, 10 and 10; NIOSH 94-110, section 1.3.1).
 #[must_use]
 pub fn estimated_reach<S: UnitSystem>(depth: Length<S>, v: Length<S>) -> Length<S> {
-    let base = if v.value() < S::ESTIMATE_LOW_BELOW { S::ESTIMATE_BASE_LOW } else { S::ESTIMATE_BASE };
+    let base = if v.value() < S::ESTIMATE_LOW_BELOW {
+        S::ESTIMATE_BASE_LOW
+    } else {
+        S::ESTIMATE_BASE
+    };
     Length::of(base + depth.value() / 2.0)
 }

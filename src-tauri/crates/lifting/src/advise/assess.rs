@@ -1,0 +1,72 @@
+//! Steps 3 to 6 for one task, without the search for changes: what stands against it, and which ways are left.
+
+use super::advice::Ranked;
+use super::facts::Facts;
+use super::ranking;
+use super::request::Request;
+use crate::limits::niosh::TaskLimit;
+use crate::reason::Reason;
+use crate::rules::ways::Verdict;
+use crate::rules::{plan, task, ways};
+
+/// What one task comes to.
+#[derive(Debug, Clone)]
+pub(crate) struct Assessment {
+    /// Reasons not to lift it as it stands.
+    pub(crate) against: Vec<Reason>,
+    /// Reasons to change it first.
+    pub(crate) change_first: Vec<Reason>,
+    /// Ways left, ranked; `None` when none may come first.
+    pub(crate) ways: Option<Ranked>,
+    /// Whether ways are left, but none that may come first.
+    pub(crate) second_best: bool,
+    /// Every way's verdict.
+    pub(crate) verdicts: Vec<Verdict>,
+    /// Ways that yielded to an equal one for variety.
+    pub(crate) yielded: Vec<Reason>,
+    /// Reasons of plan and task.
+    pub(crate) reasons: Vec<Reason>,
+    /// The published limit.
+    pub(crate) limit: TaskLimit,
+    /// Over the guideline weight.
+    pub(crate) over_guide: bool,
+}
+
+impl Assessment {
+    /// Whether it may be lifted as it stands.
+    pub(crate) fn lifts(&self) -> bool {
+        self.against.is_empty() && self.change_first.is_empty() && self.ways.is_some()
+    }
+
+    /// Whether only reasons to change it first stand against it.
+    pub(crate) fn changes_would_do(&self) -> bool {
+        self.against.is_empty() && self.ways.is_some()
+    }
+}
+
+/// Assesses one task for the request's person, plan and habits.
+pub(crate) fn assess(request: &Request, facts: &Facts<'_>) -> Assessment {
+    let plan = plan::check(facts);
+    let task = task::check(facts);
+    let verdicts = ways::judge(facts);
+    let ranked = ranking::rank(&verdicts, &request.recent);
+    let against: Vec<Reason> = plan.against.iter().chain(&task.against).cloned().collect();
+    let reasons = plan
+        .notes
+        .into_iter()
+        .chain(task.notes)
+        .chain(against.iter().cloned())
+        .chain(task.change_first.iter().cloned())
+        .collect();
+    Assessment {
+        second_best: ranked.ways.is_none() && verdicts.iter().any(Verdict::usable),
+        ways: ranked.ways,
+        yielded: ranked.yielded,
+        change_first: task.change_first,
+        limit: task.limit,
+        over_guide: task.over_guide,
+        against,
+        verdicts,
+        reasons,
+    }
+}

@@ -1,0 +1,147 @@
+//! Changes to a task. Each listed change is enough alone: applied, the same judgement says `Lift`.
+
+use super::advice::Ranked;
+use crate::quantity::{Centimetres, Degrees, Kilograms, Metres, Repetitions};
+use crate::task::{Coupling, Height, LoadMass, Reach, Task};
+
+/// One thing to change about a task.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum ChangeStep {
+    /// Find out the mass: tip a corner, slide it, read the label, open it. Go on only up to `go_on_up_to`.
+    FindMass {
+        /// The heaviest mass at which the judgement says `Lift`.
+        go_on_up_to: Kilograms,
+    },
+    /// Bring it closer before lifting.
+    BringCloser {
+        /// Reach from mid-ankles to hands.
+        to: Centimetres,
+    },
+    /// A bag, strap or blanket, so that it has a grip and holds together.
+    BetterGrip,
+    /// Turn the feet instead of the trunk.
+    TurnFeet,
+    /// Have the start raised.
+    RaiseStart {
+        /// Height of the hands.
+        to: Centimetres,
+    },
+    /// Put it down lower.
+    LowerEnd {
+        /// Height of the hands.
+        to: Centimetres,
+    },
+    /// In parts.
+    Split {
+        /// Number of parts.
+        parts: u32,
+        /// Mass of the heaviest part.
+        each: Kilograms,
+    },
+    /// Take some out.
+    Lighten {
+        /// What may stay in.
+        to: Kilograms,
+    },
+    /// Fewer at a time.
+    ShortenBout {
+        /// Lifts in one bout.
+        to: Repetitions,
+    },
+    /// Rest on the way.
+    CarryInStages {
+        /// Longest stretch.
+        to: Metres,
+    },
+    /// Two together; each is judged at three quarters of the mass, which is what two thirds of the sum
+    /// of two equal limits comes to.
+    SecondPerson {
+        /// The mass at which one's own part is judged.
+        judged_at: Kilograms,
+    },
+}
+
+impl ChangeStep {
+    /// The stable id.
+    #[must_use]
+    pub const fn id(&self) -> &'static str {
+        match self {
+            Self::FindMass { .. } => "find_mass",
+            Self::BringCloser { .. } => "bring_closer",
+            Self::BetterGrip => "better_grip",
+            Self::TurnFeet => "turn_feet",
+            Self::RaiseStart { .. } => "raise_start",
+            Self::LowerEnd { .. } => "lower_end",
+            Self::Split { .. } => "split_load",
+            Self::Lighten { .. } => "lighten",
+            Self::ShortenBout { .. } => "shorten_bout",
+            Self::CarryInStages { .. } => "carry_in_stages",
+            Self::SecondPerson { .. } => "second_person",
+        }
+    }
+
+    /// Every id, for texts and their tests.
+    pub const IDS: &'static [&'static str] = &[
+        "find_mass",
+        "bring_closer",
+        "better_grip",
+        "turn_feet",
+        "raise_start",
+        "lower_end",
+        "split_load",
+        "lighten",
+        "shorten_bout",
+        "carry_in_stages",
+        "second_person",
+    ];
+
+    /// The task after this change.
+    #[must_use]
+    pub fn apply(&self, task: &Task) -> Task {
+        let mut changed = task.clone();
+        match *self {
+            Self::FindMass { go_on_up_to } => changed.mass = LoadMass::Known(go_on_up_to),
+            Self::BringCloser { to } => changed.reach = Some(Reach::Measured(to)),
+            Self::BetterGrip => {
+                changed.awkward = Some(false);
+                changed.coupling = Some(Coupling::Fair);
+            }
+            Self::TurnFeet => changed.twist = Some(Degrees::clamped(0.0)),
+            Self::RaiseStart { to } => changed.start = Some(Height::Measured(to)),
+            Self::LowerEnd { to } => changed.end = Some(Height::Measured(to)),
+            Self::Split { each, .. } => {
+                changed.mass = LoadMass::Known(each);
+                changed.awkward = Some(false);
+                changed.coupling = Some(Coupling::Fair);
+            }
+            Self::Lighten { to } => changed.mass = LoadMass::Known(to),
+            Self::ShortenBout { to } => changed.repetitions = Some(to),
+            Self::CarryInStages { to } => changed.carry = Some(to),
+            Self::SecondPerson { judged_at } => {
+                changed.mass = LoadMass::Known(judged_at);
+                changed.awkward = Some(false);
+                changed.coupling = Some(Coupling::Fair);
+            }
+        }
+        changed
+    }
+}
+
+/// A change that is enough: one step, or several together.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Change {
+    /// The steps, to be done together. Never empty.
+    pub steps: Vec<ChangeStep>,
+    /// Ways for the task once changed.
+    pub ways: Ranked,
+}
+
+impl Change {
+    /// The task after all steps.
+    #[must_use]
+    pub fn apply(&self, task: &Task) -> Task {
+        self.steps
+            .iter()
+            .fold(task.clone(), |task, step| step.apply(&task))
+    }
+}

@@ -1,0 +1,479 @@
+//! The request with everything that is missing taken on the careful side.
+//!
+//! Each default below is a house rule unless a source is named; an answer always wins over a default.
+
+use super::request::Request;
+use crate::body::{AgeBand, BackState, Balance, Condition, Kneeling, Person, Region};
+use crate::plan::{PainBands, Plan, Validity};
+use crate::quantity::{Centimetres, Kilograms, Metres, PainScore, Repetitions};
+use crate::task::{Coupling, Height, HeightWord, LoadMass, Reach, ReachWord, Task};
+
+/// A trifle: 0 to 2.3 kg (0 to 5 lb). Common practice, no source.
+pub const LIGHT: Kilograms = Kilograms::clamped(2.3);
+/// From here a load counts as heavy when ways are ranked. House rule.
+pub const HEAVY: Kilograms = Kilograms::clamped(10.0);
+/// Stature to which heights in words belong. House rule.
+const WORD_STATURE_CM: f64 = 165.0;
+/// 5th percentile of women's stature (ANSUR II, Gordon et al. 2014: 1525 mm).
+const SHORT_STATURE_CM: f64 = 152.5;
+/// 95th percentile of men's stature (ANSUR II, Gordon et al. 2014: 1870 mm).
+const TALL_STATURE_CM: f64 = 187.0;
+/// Knuckle height as a fraction of stature, barefoot (computed from ANSUR II).
+const KNUCKLE: f64 = 0.42;
+/// Shoulder height as a fraction of stature (ANSUR II: 0.820).
+const SHOULDER: f64 = 0.82;
+/// Middle of the lower leg as a fraction of stature (half of knee height, ANSUR II: 0.28).
+const MID_SHIN: f64 = 0.14;
+/// Highest grip for a half-kneel, as a fraction of stature: about the hip of somebody kneeling. House rule.
+const HALF_KNEEL_TOP: f64 = 0.30;
+/// Where it is put down when that was not said. House rule.
+const DEFAULT_END_CM: f64 = 75.0;
+/// Extra reach from mid-pregnancy on. House rule after the published advice that reach grows.
+const PREGNANCY_EXTRA_REACH_CM: f64 = 10.0;
+/// Weeks of pregnancy from which the extra reach counts. House rule.
+const MID_PREGNANCY_WEEKS: f64 = 20.0;
+/// More bends than this in an hour are a long run. House rule.
+const LONG_RUN: f64 = 10.0;
+/// Bends a minute when the span is not known and there are more than two. House rule.
+const RATE_UNKNOWN_SPAN: f64 = 6.0;
+/// The observation window of the equation, minutes (NIOSH 94-110, section 1.3).
+const WINDOW_MIN: f64 = 15.0;
+/// Wider than this is bulky. House rule: about the span of both forearms.
+const BULKY_WIDTH_CM: f64 = 75.0;
+
+/// A band of pain.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Band {
+    /// 0.
+    None,
+    /// 1 to 3 unless a plan says otherwise.
+    Mild,
+    /// 4 to 6 unless a plan says otherwise.
+    Moderate,
+    /// 7 to 10 unless a plan says otherwise.
+    Severe,
+}
+
+/// A region's pain as judged.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Rated {
+    /// The score judged by.
+    pub score: PainScore,
+    /// Its band.
+    pub band: Band,
+    /// Whether the person gave it.
+    pub asked: bool,
+}
+
+impl Rated {
+    /// Whether it is judged severe.
+    #[must_use]
+    pub fn severe(self) -> bool {
+        self.band == Band::Severe
+    }
+}
+
+/// Whether the plan holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// Before its review date.
+    Valid,
+    /// Past it, within the grace: limits stay, relaxations lapse.
+    Grace,
+    /// Too old to advise on.
+    TooOld,
+}
+
+/// A request, resolved.
+#[derive(Debug, Clone)]
+pub struct Facts<'a> {
+    /// The person as asked.
+    pub person: &'a Person,
+    /// The task as described.
+    pub task: &'a Task,
+    /// The plan, if there is one.
+    pub plan: Option<&'a Plan>,
+    /// Whether it holds.
+    pub standing: Standing,
+    /// Back pain.
+    pub back: Rated,
+    /// How the back behaves.
+    pub back_state: BackState,
+    /// Left knee.
+    pub knee_left: Rated,
+    /// Right knee.
+    pub knee_right: Rated,
+    /// Left hip; not asked is not limiting.
+    pub hip_left: Rated,
+    /// Right hip; not asked is not limiting.
+    pub hip_right: Rated,
+    /// Shoulders; not asked is not limiting.
+    pub shoulders: Rated,
+    /// Balance; not asked is poor, and a fall lowers good to fair.
+    pub balance: Balance,
+    /// Kneeling; not asked is no.
+    pub kneeling: Kneeling,
+    /// The mass judged by. `None`: not known and not guessed.
+    pub mass: Option<Kilograms>,
+    /// Whether the mass is known.
+    pub tested: bool,
+    /// Height of the first grip.
+    pub start: Centimetres,
+    /// Height where it is put down.
+    pub end: Centimetres,
+    /// Horizontal reach.
+    pub reach: Centimetres,
+    /// Grip.
+    pub coupling: Coupling,
+    /// Big, floppy, shifting, no grip, or very wide.
+    pub bulky: bool,
+    /// Takes two hands.
+    pub two_hands: bool,
+    /// How many times.
+    pub repetitions: Repetitions,
+    /// Lifts per minute for the equation.
+    pub per_minute: f64,
+    /// Hours of lifting for the equation.
+    pub hours: f64,
+}
+
+impl<'a> Facts<'a> {
+    /// Resolves a request for one task.
+    #[must_use]
+    pub fn of(request: &'a Request, task: &'a Task) -> Self {
+        let person = &request.person;
+        let plan = request.plan.as_ref();
+        let standing = standing(plan);
+        let bands = |region| bands(plan, standing, region);
+        let or_severe = |region: Region| {
+            rated(
+                person.pain.of(region),
+                bands(region).severe_from,
+                bands(region),
+            )
+        };
+        let or_none =
+            |region: Region| rated(person.pain.of(region), PainScore::NONE, bands(region));
+        let start = height(
+            person,
+            task.start.unwrap_or(Height::Word(HeightWord::Floor)),
+        );
+        let end = task.end.map_or_else(
+            || start.at_least(Centimetres::clamped(DEFAULT_END_CM)),
+            |end| height(person, end),
+        );
+        let awkward = task.awkward.unwrap_or(true);
+        let repetitions = task
+            .repetitions
+            .unwrap_or(Repetitions::of(LONG_RUN as u32 + 1));
+        Self {
+            person,
+            task,
+            plan,
+            standing,
+            back: or_severe(Region::Back),
+            back_state: back_state(person),
+            knee_left: or_severe(Region::KneeLeft),
+            knee_right: or_severe(Region::KneeRight),
+            hip_left: or_none(Region::HipLeft),
+            hip_right: or_none(Region::HipRight),
+            shoulders: or_none(Region::Shoulders),
+            balance: balance(person),
+            kneeling: person.can_kneel.unwrap_or(Kneeling::No),
+            mass: match task.mass {
+                LoadMass::Known(mass) => Some(mass),
+                LoadMass::Untested { high, .. } => high,
+            },
+            tested: matches!(task.mass, LoadMass::Known(_)),
+            start,
+            end,
+            reach: reach(person, task, start),
+            coupling: task.coupling.unwrap_or(if awkward {
+                Coupling::Poor
+            } else {
+                Coupling::Fair
+            }),
+            bulky: awkward
+                || task
+                    .width
+                    .is_some_and(|width| width.value() > BULKY_WIDTH_CM),
+            two_hands: task.two_hands.unwrap_or(awkward),
+            repetitions,
+            per_minute: per_minute(task, repetitions),
+            hours: hours(task, repetitions),
+        }
+    }
+
+    /// Whether the judged mass is a trifle for certain.
+    #[must_use]
+    pub fn light(&self) -> bool {
+        self.mass.is_some_and(|mass| mass <= LIGHT)
+    }
+
+    /// Whether the load counts as heavy when ways are ranked.
+    #[must_use]
+    pub fn heavy(&self) -> bool {
+        self.mass.is_none_or(|mass| mass >= HEAVY)
+    }
+
+    /// Whether the back is severe, catches without warning, or is in a flare.
+    #[must_use]
+    pub fn back_provoked(&self) -> bool {
+        self.back.severe() || self.back_state != BackState::Steady
+    }
+
+    /// The worse knee.
+    #[must_use]
+    pub fn worse_knee(&self) -> Rated {
+        if self.knee_right.score > self.knee_left.score {
+            self.knee_right
+        } else {
+            self.knee_left
+        }
+    }
+
+    /// Whether this is a long run of bends.
+    #[must_use]
+    pub fn long_run(&self) -> bool {
+        let count = f64::from(self.repetitions.count());
+        let within_an_hour = self.task.span.map_or(1.0, |span| {
+            if span.value() > 60.0 {
+                60.0 / span.value()
+            } else {
+                1.0
+            }
+        });
+        count * within_an_hour > LONG_RUN
+    }
+
+    /// The lowest the hands go.
+    #[must_use]
+    pub fn lowest(&self) -> Centimetres {
+        self.start.at_most(self.end)
+    }
+
+    /// The highest the hands go.
+    #[must_use]
+    pub fn highest(&self) -> Centimetres {
+        self.start.at_least(self.end)
+    }
+
+    /// Whether everything happens at or above knuckle height, so that no low way is needed.
+    #[must_use]
+    pub fn upright(&self) -> bool {
+        self.lowest().value() >= knuckle_height(self.person).value()
+    }
+
+    /// Whether the hands go above the shoulder.
+    #[must_use]
+    pub fn above_shoulder(&self) -> bool {
+        self.highest().value() > SHOULDER * stature_cm(self.person, SHORT_STATURE_CM)
+    }
+
+    /// Whether the hands go below the middle of the lower leg.
+    #[must_use]
+    pub fn below_mid_shin(&self) -> bool {
+        self.lowest().value() < MID_SHIN * stature_cm(self.person, TALL_STATURE_CM)
+    }
+
+    /// Whether the first grip is too high for a half-kneel.
+    #[must_use]
+    pub fn too_high_to_kneel(&self) -> bool {
+        self.start.value() > HALF_KNEEL_TOP * stature_cm(self.person, SHORT_STATURE_CM)
+    }
+
+    /// Whether the person has this condition.
+    #[must_use]
+    pub fn has(&self, condition: Condition) -> bool {
+        self.person.conditions.contains(&condition)
+    }
+
+    /// Whether pregnancy lengthens the reach.
+    #[must_use]
+    pub fn longer_reach(&self) -> bool {
+        longer_reach(self.person)
+    }
+
+    /// Whether the person is a child.
+    #[must_use]
+    pub fn child(&self) -> bool {
+        self.person.age == Some(AgeBand::Under16)
+    }
+
+    /// How far it is carried.
+    #[must_use]
+    pub fn carried(&self) -> Metres {
+        self.task.carry.unwrap_or(Metres::clamped(0.0))
+    }
+
+    /// The plan's ceiling for this start height: the general one and those of the heights around.
+    #[must_use]
+    pub fn plan_ceiling(&self) -> Option<Kilograms> {
+        let plan = self.plan?;
+        let below = HeightWord::ALL
+            .iter()
+            .rev()
+            .find(|word| height_of_word(self.person, **word) <= self.start);
+        let above = HeightWord::ALL
+            .iter()
+            .find(|word| height_of_word(self.person, **word) >= self.start);
+        [below, above]
+            .into_iter()
+            .flatten()
+            .filter_map(|word| plan.max_by_height.get(word).copied())
+            .chain(plan.max)
+            .reduce(Kilograms::at_most)
+    }
+}
+
+/// Knuckle height; where stature is not known, that of a tall man, so that "low" is said rather too often.
+#[must_use]
+pub fn knuckle_height(person: &Person) -> Centimetres {
+    Centimetres::clamped(KNUCKLE * stature_cm(person, TALL_STATURE_CM))
+}
+
+fn stature_cm(person: &Person, when_unknown: f64) -> f64 {
+    person
+        .stature
+        .map_or(when_unknown, |stature| stature.value())
+}
+
+fn height(person: &Person, height: Height) -> Centimetres {
+    match height {
+        Height::Measured(height) => height,
+        Height::Word(word) => height_of_word(person, word),
+    }
+}
+
+fn height_of_word(person: &Person, word: HeightWord) -> Centimetres {
+    let at_165 = match word {
+        HeightWord::Floor => 0.0,
+        HeightWord::Shin => 20.0,
+        HeightWord::Knee => 45.0,
+        HeightWord::Waist => 95.0,
+        HeightWord::Chest => 125.0,
+        HeightWord::Overhead => 175.0,
+    };
+    Centimetres::clamped(at_165 * stature_cm(person, WORD_STATURE_CM) / WORD_STATURE_CM)
+}
+
+/// Reach as said; at least what the load's depth makes it (NIOSH 94-110, section 1.1: 20 cm + depth/2,
+/// 25 cm + depth/2 from below 25 cm).
+fn reach(person: &Person, task: &Task, start: Centimetres) -> Centimetres {
+    let from_depth = task
+        .depth
+        .map(|depth| (if start.value() < 25.0 { 25.0 } else { 20.0 }) + depth.value() / 2.0);
+    let said = task.reach.map(|reach| match reach {
+        Reach::Measured(reach) => reach.value(),
+        Reach::Word(ReachWord::Close) => 30.0,
+        Reach::Word(ReachWord::Medium) => 45.0,
+        Reach::Word(ReachWord::Far) => 63.0,
+    });
+    let reach = match (said, from_depth) {
+        (Some(said), Some(from_depth)) => said.max(from_depth),
+        (Some(reach), None) | (None, Some(reach)) => reach,
+        (None, None) => 63.0,
+    };
+    Centimetres::clamped(if longer_reach(person) {
+        reach + PREGNANCY_EXTRA_REACH_CM
+    } else {
+        reach
+    })
+}
+
+fn longer_reach(person: &Person) -> bool {
+    person.conditions.contains(&Condition::Pregnant)
+        && person
+            .pregnancy
+            .is_none_or(|weeks| weeks.value() >= MID_PREGNANCY_WEEKS)
+}
+
+fn standing(plan: Option<&Plan>) -> Standing {
+    let Some(plan) = plan else {
+        return Standing::Valid;
+    };
+    match plan.validity {
+        Validity::Valid => Standing::Valid,
+        Validity::Expired { overdue: None } => Standing::TooOld,
+        Validity::Expired {
+            overdue: Some(weeks),
+        } => {
+            let grace = plan
+                .grace
+                .map_or(Plan::DEFAULT_GRACE_WEEKS, |grace| grace.value());
+            if weeks.value() <= grace {
+                Standing::Grace
+            } else {
+                Standing::TooOld
+            }
+        }
+    }
+}
+
+/// The plan's bands; in the grace after its review date the stricter of plan and default, point by point.
+fn bands(plan: Option<&Plan>, standing: Standing, region: Region) -> PainBands {
+    let usual = PainBands::default();
+    let Some(set) = plan.and_then(|plan| plan.bands.get(&region)) else {
+        return usual;
+    };
+    if standing == Standing::Valid {
+        return *set;
+    }
+    PainBands {
+        moderate_from: usual.moderate_from.min(set.moderate_from),
+        severe_from: usual.severe_from.min(set.severe_from),
+    }
+}
+
+fn rated(score: Option<PainScore>, when_not_asked: PainScore, bands: PainBands) -> Rated {
+    let judged = score.unwrap_or(when_not_asked);
+    let band = if judged >= bands.severe_from {
+        Band::Severe
+    } else if judged >= bands.moderate_from {
+        Band::Moderate
+    } else if judged > PainScore::NONE {
+        Band::Mild
+    } else {
+        Band::None
+    };
+    Rated {
+        score: judged,
+        band,
+        asked: score.is_some(),
+    }
+}
+
+fn back_state(person: &Person) -> BackState {
+    person.back_state.unwrap_or_else(|| {
+        if person.pain.back.is_none_or(|pain| pain >= PainScore::of(4)) {
+            BackState::Volatile
+        } else {
+            BackState::Steady
+        }
+    })
+}
+
+fn balance(person: &Person) -> Balance {
+    match person.balance {
+        Some(Balance::Good) if person.fell_last_year == Some(true) => Balance::Fair,
+        Some(balance) => balance,
+        None => Balance::Poor,
+    }
+}
+
+fn per_minute(task: &Task, repetitions: Repetitions) -> f64 {
+    let count = f64::from(repetitions.count());
+    match task.span {
+        Some(span) => count / span.value().max(WINDOW_MIN),
+        None if repetitions.count() <= 2 => 0.0,
+        None => RATE_UNKNOWN_SPAN,
+    }
+}
+
+fn hours(task: &Task, repetitions: Repetitions) -> f64 {
+    match task.span {
+        Some(span) => span.value() / 60.0,
+        None if repetitions.count() <= 2 => 0.0,
+        None => (f64::from(repetitions.count()) / RATE_UNKNOWN_SPAN / 60.0).min(24.0),
+    }
+}

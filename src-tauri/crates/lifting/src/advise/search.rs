@@ -1,0 +1,304 @@
+//! The search for changes: the same judgement is asked again for the changed task, so that every change
+//! listed is enough alone. Smallest first; only when no single change will do, the fewest together.
+
+use super::advice::Ranked;
+use super::assess::{Assessment, assess};
+use super::change::{Change, ChangeStep};
+use super::facts::{Facts, LIGHT, knuckle_height};
+use super::request::Request;
+use crate::limits::hse::{CARRY_WITHOUT_REST, TEAM_OF_TWO};
+use crate::quantity::{Centimetres, Kilograms, Repetitions};
+use crate::task::{LoadMass, Task};
+use crate::way::Way;
+
+/// Heights and reaches are tried in steps of 5 cm: nobody measures finer. House rule.
+const LENGTH_STEP_CM: f64 = 5.0;
+/// Masses are told to a tenth of a kilogram, downward.
+const MASS_STEP_KG: f64 = 0.1;
+/// Nearer than this hands do not come (NIOSH 94-110, section 1.1: 25 cm).
+const NEAREST_CM: f64 = 25.0;
+/// More parts than this are a day's work of their own. House rule.
+const MOST_PARTS: u32 = 10;
+/// Bouts tried when a run is too long. House rule.
+const BOUTS: [u32; 6] = [30, 20, 10, 5, 2, 1];
+
+/// Changes that are enough, smallest first.
+pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Vec<Change> {
+    let single: Vec<Change> = [
+        find_mass(request, facts),
+        bring_closer(request, facts),
+        better_grip(request, facts),
+        turn_feet(request, facts),
+        raise_start(request, facts),
+        lower_end(request, facts),
+        carry_in_stages(request, facts),
+        shorten_bout(request, facts),
+        split(request, facts),
+        lighten(request, facts),
+        second_person(request, facts, now),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    if single.is_empty() {
+        together(request, facts).into_iter().collect()
+    } else {
+        single
+    }
+}
+
+/// The ways left after the change, when the judgement then says `Lift`.
+fn enough(request: &Request, task: &Task) -> Option<Ranked> {
+    let facts = Facts::of(request, task);
+    let assessment = assess(request, &facts);
+    if assessment.lifts() {
+        assessment.ways
+    } else {
+        None
+    }
+}
+
+fn single(request: &Request, step: ChangeStep) -> Option<Change> {
+    let ways = enough(request, &step.apply(&request.task))?;
+    Some(Change {
+        steps: vec![step],
+        ways,
+    })
+}
+
+/// Go on only up to the mass at which the judgement says `Lift`; the way used to test stays first.
+fn find_mass(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    let LoadMass::Untested { low, .. } = request.task.mass else {
+        return None;
+    };
+    let most = heaviest_that_lifts(
+        request,
+        &request.task,
+        facts.mass.unwrap_or(Kilograms::clamped(Kilograms::MAX)),
+    )?;
+    if low.is_some_and(|low| low > most) {
+        return None; // already known to be too much
+    }
+    let mut change = single(request, ChangeStep::FindMass { go_on_up_to: most })?;
+    change.ways = test_way_first(&change.ways);
+    Some(change)
+}
+
+fn test_way_first(ways: &Ranked) -> Ranked {
+    let kneel = Way::HalfKneelingLunge;
+    if !ways.others.contains(&kneel) {
+        return ways.clone();
+    }
+    let others =
+        std::iter::once(ways.first).chain(ways.others.iter().copied().filter(|way| *way != kneel));
+    Ranked {
+        first: kneel,
+        others: others.collect(),
+    }
+}
+
+fn bring_closer(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    steps_down(facts.reach.value(), NEAREST_CM)
+        .find_map(|to| single(request, ChangeStep::BringCloser { to }))
+}
+
+fn better_grip(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    if !facts.bulky && facts.coupling != crate::task::Coupling::Poor {
+        return None;
+    }
+    single(request, ChangeStep::BetterGrip)
+}
+
+fn turn_feet(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    if facts.task.twist.is_none_or(|twist| twist.value() <= 0.0) {
+        return None;
+    }
+    single(request, ChangeStep::TurnFeet)
+}
+
+fn raise_start(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    steps_up(facts.start.value(), top_of_raising(facts))
+        .find_map(|to| single(request, ChangeStep::RaiseStart { to }))
+}
+
+fn top_of_raising(facts: &Facts<'_>) -> f64 {
+    (knuckle_height(facts.person).value() / LENGTH_STEP_CM).ceil() * LENGTH_STEP_CM
+}
+
+fn lower_end(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    facts.task.end?;
+    steps_down(facts.end.value(), top_of_raising(facts))
+        .find_map(|to| single(request, ChangeStep::LowerEnd { to }))
+}
+
+fn carry_in_stages(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    let to = CARRY_WITHOUT_REST;
+    if facts.carried() <= to {
+        return None;
+    }
+    single(request, ChangeStep::CarryInStages { to })
+}
+
+fn shorten_bout(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    BOUTS
+        .iter()
+        .map(|count| Repetitions::of(*count))
+        .filter(|bout| *bout < facts.repetitions)
+        .find_map(|to| single(request, ChangeStep::ShortenBout { to }))
+}
+
+fn split(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    if facts.task.divisible != Some(true) {
+        return None;
+    }
+    let mass = facts.mass?;
+    (2..=MOST_PARTS).find_map(|parts| {
+        let each = Kilograms::clamped(mass.value() / f64::from(parts));
+        single(request, ChangeStep::Split { parts, each })
+    })
+}
+
+fn lighten(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    if facts.task.divisible != Some(true) || !facts.tested {
+        return None;
+    }
+    let to = heaviest_that_lifts(request, &request.task, facts.mass?)?;
+    single(request, ChangeStep::Lighten { to })
+}
+
+/// Counts only helpers whose own limit is known; the load must be within two thirds of the sum of both limits.
+fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Option<Change> {
+    let mass = facts.mass?;
+    let helper = facts
+        .task
+        .helpers
+        .iter()
+        .filter_map(|helper| helper.own_limit)
+        .reduce(Kilograms::at_least)?;
+    let own = now.limit.governing_rwl().value();
+    if mass.value() > TEAM_OF_TWO * (own + helper.value()) {
+        return None;
+    }
+    let judged_at = Kilograms::clamped(mass.value() / (2.0 * TEAM_OF_TWO));
+    single(request, ChangeStep::SecondPerson { judged_at })
+}
+
+/// The fewest steps that are enough together: all that help, at their strongest, then each left out that can be.
+fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    let knuckle = Centimetres::clamped(top_of_raising(facts));
+    let mut steps = Vec::new();
+    if facts.task.divisible == Some(true) {
+        if let Some(mass) = facts.mass.filter(|mass| *mass > LIGHT) {
+            steps.push(ChangeStep::Split {
+                parts: 2,
+                each: Kilograms::clamped(mass.value() / 2.0),
+            });
+        }
+    }
+    if facts.reach.value() > NEAREST_CM {
+        steps.push(ChangeStep::BringCloser {
+            to: Centimetres::clamped(NEAREST_CM + LENGTH_STEP_CM),
+        });
+    }
+    if facts.bulky || facts.coupling == crate::task::Coupling::Poor {
+        steps.push(ChangeStep::BetterGrip);
+    }
+    if facts.task.twist.is_some_and(|twist| twist.value() > 0.0) {
+        steps.push(ChangeStep::TurnFeet);
+    }
+    if facts.start < knuckle {
+        steps.push(ChangeStep::RaiseStart { to: knuckle });
+    }
+    if facts.task.end.is_some() && facts.end > knuckle {
+        steps.push(ChangeStep::LowerEnd { to: knuckle });
+    }
+    if facts.carried() > CARRY_WITHOUT_REST {
+        steps.push(ChangeStep::CarryInStages {
+            to: CARRY_WITHOUT_REST,
+        });
+    }
+    if facts.repetitions.count() > 10 {
+        steps.push(ChangeStep::ShortenBout {
+            to: Repetitions::of(10),
+        });
+    }
+    if !facts.tested {
+        // Whatever else is done, the mass has to be found out; how much may be gone on with depends on the rest.
+        let rest = steps
+            .iter()
+            .fold(request.task.clone(), |task, step| step.apply(&task));
+        let most = heaviest_that_lifts(
+            request,
+            &rest,
+            facts.mass.unwrap_or(Kilograms::clamped(Kilograms::MAX)),
+        )?;
+        if matches!(request.task.mass, LoadMass::Untested { low: Some(low), .. } if low > most) {
+            return None;
+        }
+        steps.push(ChangeStep::FindMass { go_on_up_to: most });
+    }
+    fewest(request, steps)
+}
+
+fn fewest(request: &Request, mut steps: Vec<ChangeStep>) -> Option<Change> {
+    let apply = |steps: &[ChangeStep]| {
+        steps
+            .iter()
+            .fold(request.task.clone(), |task, step| step.apply(&task))
+    };
+    let mut ways = enough(request, &apply(&steps))?;
+    let mut at = 0;
+    while at < steps.len() {
+        let mut fewer = steps.clone();
+        fewer.remove(at);
+        match enough(request, &apply(&fewer)) {
+            Some(left) if !fewer.is_empty() => {
+                ways = left;
+                steps = fewer;
+            }
+            _ => at += 1,
+        }
+    }
+    Some(Change { steps, ways })
+}
+
+/// The heaviest known mass, up to `most`, at which this task is a plain `Lift`. By bisection: the judgement
+/// never becomes more permissive with more mass.
+pub(crate) fn heaviest_that_lifts(
+    request: &Request,
+    task: &Task,
+    most: Kilograms,
+) -> Option<Kilograms> {
+    let lifts = |mass: Kilograms| {
+        let mut known = task.clone();
+        known.mass = LoadMass::Known(mass);
+        enough(request, &known).is_some()
+    };
+    if lifts(most) {
+        return Some(most);
+    }
+    let (mut fits, mut too_much) = (0, (most.value() / MASS_STEP_KG).ceil() as u32);
+    while too_much - fits > 1 {
+        let middle = fits + (too_much - fits) / 2;
+        if lifts(Kilograms::clamped(f64::from(middle) * MASS_STEP_KG)) {
+            fits = middle;
+        } else {
+            too_much = middle;
+        }
+    }
+    (fits > 0).then(|| Kilograms::clamped(f64::from(fits) * MASS_STEP_KG))
+}
+
+fn steps_down(from: f64, to: f64) -> impl Iterator<Item = Centimetres> {
+    let first = (from / LENGTH_STEP_CM).ceil() * LENGTH_STEP_CM - LENGTH_STEP_CM;
+    std::iter::successors(Some(first), |at| Some(at - LENGTH_STEP_CM))
+        .take_while(move |at| *at >= to)
+        .map(Centimetres::clamped)
+}
+
+fn steps_up(from: f64, to: f64) -> impl Iterator<Item = Centimetres> {
+    let first = (from / LENGTH_STEP_CM).floor() * LENGTH_STEP_CM + LENGTH_STEP_CM;
+    std::iter::successors(Some(first), |at| Some(at + LENGTH_STEP_CM))
+        .take_while(move |at| *at <= to)
+        .map(Centimetres::clamped)
+}

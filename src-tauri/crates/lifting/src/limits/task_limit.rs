@@ -1,1 +1,0 @@
-//! The task of a request, put to the published methods.

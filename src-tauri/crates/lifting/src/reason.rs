@@ -1,0 +1,309 @@
+//! Reasons: ids with arguments, and for each id its place in the judgement, whose rule it is, where it
+//! comes from and how sure it is. Texts live elsewhere.
+
+use crate::body::{Region, WarningSign};
+use crate::naming::named;
+use crate::quantity::{Centimetres, Kilograms, Metres, PainScore, Repetitions, Weeks};
+use crate::way::Way;
+
+named!(
+    /// Whose rule it is, highest first.
+    Authority {
+        /// Law and employer's rules.
+        Law = "law",
+        /// An emergency sign.
+        Emergency = "emergency",
+        /// The surgeon's or therapist's plan.
+        Plan = "plan",
+        /// Pain and balance today.
+        Today = "today",
+        /// Common practice and published figures for healthy adults.
+        Practice = "practice",
+    }
+);
+
+named!(
+    /// How sure it is.
+    Sure {
+        /// A published figure or guidance.
+        Published = "published",
+        /// Our own rule, or a therapist's.
+        House = "house",
+        /// An estimate.
+        Estimate = "estimate",
+    }
+);
+
+/// A value that belongs to a reason.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Value {
+    /// A mass.
+    Mass(Kilograms),
+    /// A height or reach.
+    Length(Centimetres),
+    /// A distance.
+    Distance(Metres),
+    /// A count.
+    Count(Repetitions),
+    /// A pain score.
+    Pain(PainScore),
+    /// A ratio, for example a lifting index.
+    Ratio(f64),
+    /// Weeks.
+    Weeks(Weeks),
+    /// A region.
+    Region(Region),
+    /// A way.
+    Way(Way),
+    /// A warning sign.
+    Sign(WarningSign),
+    /// A word from a closed list of ids.
+    Id(&'static str),
+}
+
+macro_rules! reasons {
+    ($($(#[$doc:meta])* $member:ident = $id:literal: $step:literal, $authority:ident, $source:literal, $sure:ident;)+) => {
+        named!(
+            /// Why. One id for each rule that can speak.
+            ReasonId { $($(#[$doc])* $member = $id),+ }
+        );
+
+        impl ReasonId {
+            /// The step of the judgement, 1 to 7, at which it speaks.
+            #[must_use]
+            pub const fn step(self) -> u8 {
+                match self { $(Self::$member => $step),+ }
+            }
+
+            /// Whose rule it is.
+            #[must_use]
+            pub const fn authority(self) -> Authority {
+                match self { $(Self::$member => Authority::$authority),+ }
+            }
+
+            /// A source id of `docs/method/sources.md`, or `house_rule`, or `common_practice`.
+            #[must_use]
+            pub const fn source(self) -> &'static str {
+                match self { $(Self::$member => $source),+ }
+            }
+
+            /// How sure it is.
+            #[must_use]
+            pub const fn sure(self) -> Sure {
+                match self { $(Self::$member => Sure::$sure),+ }
+            }
+        }
+    };
+}
+
+reasons! {
+    // 1. Warning signs
+    /// An emergency sign is open. Argument `sign`.
+    SignEmergency = "sign_emergency": 1, Emergency, "red_flags", Published;
+    /// A same-day sign is open. Argument `sign`.
+    SignSameDay = "sign_same_day": 1, Emergency, "red_flags", Published;
+    // 2. Who may be advised
+    /// The load is a person or an animal.
+    LoadIsAlive = "load_is_alive": 2, Law, "house_rule", House;
+    /// Surgery in the last three months and no written limit.
+    SurgeryNoLimit = "surgery_no_limit": 2, Plan, "post_surgery_limits", House;
+    /// A complicated pregnancy.
+    PregnancyComplicated = "pregnancy_complicated": 2, Plan, "pregnancy_lifting", Published;
+    /// Under 16 without a clinician's plan.
+    ChildNoPlan = "child_no_plan": 2, Law, "house_rule", House;
+    /// The plan is past its review date by more than its grace. Argument `overdue` when known.
+    PlanTooOld = "plan_too_old": 2, Plan, "house_rule", House;
+    // 3. The plan
+    /// Heavier than the plan's ceiling. Arguments `mass` when known, `max`.
+    OverPlanCeiling = "over_plan_ceiling": 3, Plan, "plan", House;
+    /// A region hurts more than the plan allows. Arguments `region`, `pain`, `max`.
+    OverPainCeiling = "over_pain_ceiling": 3, Plan, "plan", House;
+    /// The plan rules this way out.
+    PlanAvoids = "plan_avoids": 3, Plan, "plan", House;
+    /// The plan does not list this way.
+    PlanNotListed = "plan_not_listed": 3, Plan, "plan", House;
+    /// The plan is past its review date; its limits stay, what it relaxed lapses.
+    PlanExpired = "plan_expired": 3, Plan, "house_rule", House;
+    /// The plan sets when pain counts as severe for this person. Argument `region`.
+    PlanSetsBands = "plan_sets_bands": 3, Plan, "plan", House;
+    /// The surgeon's limit in the plan holds.
+    SurgeonLimit = "surgeon_limit": 3, Plan, "post_surgery_limits", House;
+    // 4. The task
+    /// The lifting index is over 1. Arguments `index`, `limit`.
+    IndexOverOne = "index_over_one": 4, Practice, "niosh_1994", Published;
+    /// The lifting index is 3 or more. Arguments `index`, `limit`.
+    IndexOverThree = "index_over_three": 4, Practice, "niosh_1994", House;
+    /// Within the published limit for healthy adults. Arguments `index`, `limit`.
+    IndexWithinOne = "index_within_one": 4, Practice, "niosh_1994", Published;
+    /// Beyond what the equation covers. Argument `what`.
+    OutsideEquation = "outside_equation": 4, Practice, "niosh_1994", Published;
+    /// The equation does not cover this way; the standing figure is shown. Argument `what`.
+    NotCovered = "not_covered": 4, Practice, "niosh_1994", Published;
+    /// Over the guideline weight used as a first screen. Argument `guide`.
+    OverGuideWeight = "over_guide_weight": 4, Practice, "hse_l23", Published;
+    /// The mass is not known. Argument `high` when guessed.
+    MassUnknown = "mass_unknown": 4, Practice, "common_practice", House;
+    /// Big, floppy, shifting or without a grip.
+    Bulky = "bulky": 4, Practice, "common_practice", House;
+    /// Arms nearly straight. Argument `reach`.
+    FarReach = "far_reach": 4, Practice, "niosh_1994", Published;
+    /// Carried farther than the guidance for one go. Argument `distance`.
+    LongCarry = "long_carry": 4, Practice, "hse_l23", Published;
+    /// Above the shoulder, and balance is poor or not known.
+    HighAndUnsteady = "high_and_unsteady": 4, Today, "house_rule", House;
+    /// Above the shoulder, and the shoulders hurt severely.
+    HighAndShoulder = "high_and_shoulder": 4, Today, "house_rule", House;
+    /// Pregnant: from below mid-shin, or overhead.
+    PregnancyLowOrOverhead = "pregnancy_low_or_overhead": 4, Practice, "pregnancy_lifting", Published;
+    /// Pregnant: the reach is longer, so the limit is lower.
+    PregnancyReach = "pregnancy_reach": 4, Practice, "pregnancy_lifting", Published;
+    /// A hernia, and more than the published limit.
+    HerniaHeavy = "hernia_heavy": 4, Today, "house_rule", House;
+    /// A hernia: an aid or help first.
+    HerniaAid = "hernia_aid": 4, Today, "house_rule", House;
+    // 5. Each way
+    /// Back pain is severe. Argument `pain`.
+    BackSevere = "back_severe": 5, Today, "common_practice", House;
+    /// The back catches without warning.
+    BackVolatile = "back_volatile": 5, Today, "common_practice", House;
+    /// Today is a flare-up.
+    BackFlare = "back_flare": 5, Today, "common_practice", House;
+    /// Back pain was not asked; taken as severe.
+    BackNotAsked = "back_not_asked": 5, Today, "house_rule", House;
+    /// A knee hurts severely. Arguments `region`, `pain`.
+    KneeSevere = "knee_severe": 5, Today, "common_practice", House;
+    /// A knee was not asked; taken as severe. Argument `region`.
+    KneeNotAsked = "knee_not_asked": 5, Today, "house_rule", House;
+    /// Neither knee may be on the ground.
+    NoKneeToKneelOn = "no_knee_to_kneel_on": 5, Today, "common_practice", House;
+    /// Kneel on the other knee. Argument `region`: the knee to kneel on.
+    KneelOn = "kneel_on": 5, Today, "common_practice", House;
+    /// Cannot kneel.
+    CannotKneel = "cannot_kneel": 5, Today, "common_practice", House;
+    /// Kneeling was not asked; taken as no.
+    KneelNotAsked = "kneel_not_asked": 5, Today, "house_rule", House;
+    /// A hip hurts severely. Arguments `region`, `pain`.
+    HipSevere = "hip_severe": 5, Today, "common_practice", House;
+    /// Neither hip may stand alone.
+    NoHipToStandOn = "no_hip_to_stand_on": 5, Today, "common_practice", House;
+    /// Stand on the other leg. Argument `region`: the hip to stand on.
+    StandOn = "stand_on": 5, Today, "common_practice", House;
+    /// Hips were not asked; taken as not limiting.
+    HipNotAsked = "hip_not_asked": 5, Today, "house_rule", House;
+    /// Shoulders were not asked; taken as not limiting.
+    ShoulderNotAsked = "shoulder_not_asked": 5, Today, "house_rule", House;
+    /// Balance is not good.
+    BalanceNotGood = "balance_not_good": 5, Today, "common_practice", House;
+    /// Balance was not asked; taken as poor.
+    BalanceNotAsked = "balance_not_asked": 5, Today, "house_rule", House;
+    /// Good balance, but a fall in the last year.
+    FellLastYear = "fell_last_year": 5, Today, "house_rule", House;
+    /// More than 2.3 kg. Argument `mass` when known.
+    OverLight = "over_light": 5, Practice, "common_practice", House;
+    /// More than twice.
+    MoreThanTwice = "more_than_twice": 5, Practice, "common_practice", House;
+    /// A long run tires knees and thighs.
+    LongRun = "long_run": 5, Practice, "common_practice", House;
+    /// It takes two hands.
+    NeedsTwoHands = "needs_two_hands": 5, Practice, "common_practice", House;
+    /// Too high for a half-kneel. Argument `start`.
+    TooHighToKneel = "too_high_to_kneel": 5, Practice, "house_rule", House;
+    /// Weak bones or a past fracture of the spine: no rounding under load.
+    NoLoadedRounding = "no_loaded_rounding": 5, Practice, "osteoporosis_flexion", Estimate;
+    /// A new knee, not yet healed: no kneeling.
+    NewKneeNoKneeling = "new_knee_no_kneeling": 5, Practice, "house_rule", House;
+    /// A replaced knee may kneel if it can.
+    OldKneeMayKneel = "old_knee_may_kneel": 5, Practice, "kneeling_after_replacement", Published;
+    /// A replaced hip: not on that leg alone; ask about deep bending.
+    ReplacedHip = "replaced_hip": 5, Practice, "house_rule", House;
+    /// Worn hips: deep hip bending is not put first unless the hips were rated.
+    WornHip = "worn_hip": 5, Practice, "house_rule", House;
+    /// Worn knees: deep knee bending is not put first when another way serves.
+    WornKnee = "worn_knee": 5, Practice, "house_rule", House;
+    /// Already at or above knuckle height.
+    NoLowWayNeeded = "no_low_way_needed": 5, Practice, "house_rule", House;
+    // 6. Ranking
+    /// Eases the knee.
+    HingeEasesKnee = "hinge_eases_knee": 6, Practice, "common_practice", House;
+    /// Moves the most weight.
+    HingeMovesMost = "hinge_moves_most": 6, Practice, "common_practice", House;
+    /// Bears long runs of light lifts.
+    HingeLongRun = "hinge_long_run": 6, Practice, "common_practice", House;
+    /// Suits a severe or easily provoked back.
+    SquatForBack = "squat_for_back": 6, Practice, "common_practice", House;
+    /// Suits a few lifts of more than a trifle.
+    SquatFewLifts = "squat_few_lifts": 6, Practice, "common_practice", House;
+    /// On one knee you can tip it and feel it first.
+    LungeToTest = "lunge_to_test": 6, Practice, "common_practice", House;
+    /// On one knee you can hug what is hard to hold.
+    LungeToHug = "lunge_to_hug": 6, Practice, "common_practice", House;
+    /// On one knee the trunk stays upright.
+    LungeForBack = "lunge_for_back": 6, Practice, "common_practice", House;
+    /// Studies find less weight acceptable kneeling; trade practice says heavy.
+    LungeStudiesDiffer = "lunge_studies_differ": 6, Practice, "kneeling_acceptable_weight", Published;
+    /// Once or twice with something light.
+    FreeBendLight = "free_bend_light": 6, Practice, "common_practice", House;
+    /// Light, one hand, eases the knee.
+    GolferLight = "golfer_light": 6, Practice, "common_practice", House;
+    /// Bears long runs of light lifts.
+    GolferLongRun = "golfer_long_run": 6, Practice, "common_practice", House;
+    /// Used for most of the last two weeks: an equal one goes first. Argument `way`.
+    Variety = "variety": 6, Practice, "common_practice", House;
+    // 7. Outcome
+    /// No way is left.
+    NoWayLeft = "no_way_left": 7, Today, "house_rule", House;
+    /// Only ways that may not come first are left in a long run.
+    OnlySecondBestLeft = "only_second_best_left": 7, Practice, "house_rule", House;
+    /// No change that is enough was found.
+    NoChangeFound = "no_change_found": 7, Practice, "house_rule", House;
+    // Progress: what next in the plan
+    /// Two good sessions running.
+    TwoGoodSessions = "two_good_sessions": 3, Plan, "pain_monitoring", House;
+    /// Fewer than two sessions at this level.
+    TooFewSessions = "too_few_sessions": 3, Plan, "pain_monitoring", House;
+    /// Pain during was past the limit. Arguments `pain`, `max`.
+    PainOverDuring = "pain_over_during": 3, Plan, "pain_monitoring", House;
+    /// Pain during was acceptable, not low. Argument `pain`.
+    PainAcceptableDuring = "pain_acceptable_during": 3, Plan, "pain_monitoring", House;
+    /// Not back to usual by next morning.
+    NotSettled = "not_settled": 3, Plan, "pain_monitoring", House;
+    /// Pain rose over the week.
+    WeekRising = "week_rising": 3, Plan, "pain_monitoring", House;
+    /// A flare-up: step down for a few days.
+    FlareStepDown = "flare_step_down": 3, Plan, "house_rule", House;
+    /// The next step would be over the plan's ceiling. Argument `max`.
+    AtCeiling = "at_ceiling": 3, Plan, "plan", House;
+    /// The clinician unlocks the steps.
+    StepsLocked = "steps_locked": 3, Plan, "plan", House;
+    /// Something about the last sessions is not known.
+    HistoryIncomplete = "history_incomplete": 3, Plan, "house_rule", House;
+    /// No plan in force whose level in practice is known.
+    NoLevelKnown = "no_level_known": 3, Plan, "house_rule", House;
+}
+
+/// A reason with its values.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reason {
+    /// Which rule speaks.
+    pub id: ReasonId,
+    /// Its values, by name.
+    pub values: Vec<(&'static str, Value)>,
+}
+
+impl Reason {
+    /// A reason without values.
+    #[must_use]
+    pub const fn of(id: ReasonId) -> Self {
+        Self {
+            id,
+            values: Vec::new(),
+        }
+    }
+
+    /// Adds a value.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, value: Value) -> Self {
+        self.values.push((name, value));
+        self
+    }
+}

@@ -1,0 +1,89 @@
+//! Step 3. The plan's limits. They only ever make it stricter; where a plan sets its own pain bands it may
+//! relax a house rule, and the advice then says whose rule it is.
+
+use super::who::recent_surgery;
+use crate::advise::facts::{Facts, Rated, Standing};
+use crate::body::Region;
+use crate::reason::{Reason, ReasonId, Value};
+use crate::way::Way;
+
+/// What the plan says about this task.
+#[derive(Debug, Clone, Default)]
+pub struct PlanCheck {
+    /// Reasons against lifting at all.
+    pub against: Vec<Reason>,
+    /// What else there is to say of it.
+    pub notes: Vec<Reason>,
+}
+
+/// Asks the plan about load and pain.
+#[must_use]
+pub fn check(facts: &Facts<'_>) -> PlanCheck {
+    let mut found = PlanCheck::default();
+    let Some(plan) = facts.plan else { return found };
+    if let Some(max) = facts.plan_ceiling() {
+        if facts.mass.is_none_or(|mass| mass > max) {
+            let reason = Reason::of(ReasonId::OverPlanCeiling).with("max", Value::Mass(max));
+            found.against.push(match facts.mass {
+                Some(mass) => reason.with("mass", Value::Mass(mass)),
+                None => reason,
+            });
+        }
+        if recent_surgery(facts) {
+            found.notes.push(Reason::of(ReasonId::SurgeonLimit));
+        }
+    }
+    if let Some(ceiling) = plan.pain_ceiling {
+        for (region, rated) in rated_regions(facts) {
+            if rated.score > ceiling {
+                found.against.push(
+                    Reason::of(ReasonId::OverPainCeiling)
+                        .with("region", Value::Region(region))
+                        .with("pain", Value::Pain(rated.score))
+                        .with("max", Value::Pain(ceiling)),
+                );
+            }
+        }
+    }
+    if facts.standing == Standing::Grace {
+        found.notes.push(Reason::of(ReasonId::PlanExpired));
+    } else {
+        for region in plan.bands.keys() {
+            found
+                .notes
+                .push(Reason::of(ReasonId::PlanSetsBands).with("region", Value::Region(*region)));
+        }
+    }
+    found
+}
+
+/// Why the plan rules a way out, if it does. A list of allowed ways is about ways from low down: picking
+/// up from a table is ruled out only by name.
+#[must_use]
+pub fn rules_out(facts: &Facts<'_>, way: Way) -> Option<ReasonId> {
+    let plan = facts.plan?;
+    if plan.avoid.contains(&way) {
+        return Some(ReasonId::PlanAvoids);
+    }
+    let listed = plan
+        .allowed
+        .as_ref()
+        .is_none_or(|allowed| allowed.contains(&way));
+    (way != Way::Upright && !listed).then_some(ReasonId::PlanNotListed)
+}
+
+/// Regions the pain ceiling holds for: every rated one, and back and knees even when not asked, since
+/// those are then taken as severe.
+fn rated_regions(facts: &Facts<'_>) -> impl Iterator<Item = (Region, Rated)> {
+    [
+        (Region::Back, facts.back, true),
+        (Region::KneeLeft, facts.knee_left, true),
+        (Region::KneeRight, facts.knee_right, true),
+        (Region::HipLeft, facts.hip_left, false),
+        (Region::HipRight, facts.hip_right, false),
+        (Region::Shoulders, facts.shoulders, false),
+    ]
+    .into_iter()
+    .filter(|(_, rated, even_unasked)| rated.asked || *even_unasked)
+    .map(|(region, rated, _)| (region, rated))
+}
