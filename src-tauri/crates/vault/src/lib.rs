@@ -1,1 +1,43 @@
-//! vault
+//! The encrypted store: one SQLCipher file, and key slots beside it.
+//!
+//! A random data key encrypts the file; the passphrase only wraps that key in a slot, so that changing
+//! the passphrase never touches the file. `docs/formats/vault.md` gives every byte.
+//!
+//! This crate knows records and SQL. It has no clock and no randomness of its own: both come in from
+//! the caller (SQLCipher draws its page nonces from the operating system itself).
+//!
+//! ```no_run
+//! use vault::{Folder, Passphrase, Vault};
+//!
+//! let folder = Folder::new("/some/folder");
+//! let vault = Vault::open(&folder, &Passphrase::new("a river under old snow".to_owned()))?;
+//! let newest = vault.lifts().newest(&Default::default())?;
+//! # Ok::<(), vault::VaultError>(())
+//! ```
+
+mod atomic;
+mod check_in;
+mod connection;
+mod create;
+mod current;
+mod error;
+mod folder;
+mod keys;
+mod lift;
+mod lift_log;
+mod migrate;
+mod open;
+mod row;
+mod saved_task;
+mod sign;
+mod transact;
+
+pub use check_in::CheckIns;
+pub use current::Current;
+pub use error::{Damage, ForeignFile, MissingFile, StorageFailure, VaultError};
+pub use folder::{Folder, VaultState};
+pub use keys::{Cost, CostOutOfBounds, NoRandomness, Passphrase, Random};
+pub use lift::{LiftFilter, LiftId, Lifts};
+pub use open::Vault;
+pub use saved_task::{SavedTaskId, SavedTasks};
+pub use sign::Signs;

@@ -1,0 +1,1 @@
+DELETE FROM current WHERE kind = ?1

@@ -1,0 +1,1 @@
+SELECT record FROM current WHERE kind = ?1

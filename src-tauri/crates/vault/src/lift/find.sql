@@ -1,0 +1,1 @@
+SELECT record FROM lift WHERE id = ?1

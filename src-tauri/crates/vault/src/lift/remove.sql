@@ -1,0 +1,1 @@
+DELETE FROM lift WHERE id = ?1

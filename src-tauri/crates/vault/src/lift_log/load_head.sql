@@ -1,0 +1,1 @@
+SELECT seq, mac FROM lift_log_head WHERE only_row = 1

@@ -1,0 +1,85 @@
+//! Bringing a database from an older layout to the newest, one step at a time, forward only.
+
+use rusqlite::Connection;
+
+use crate::transact::transact;
+use crate::{Damage, Folder, VaultError, atomic, connection};
+
+/// One step: the SQL that brings layout `n` to `n + 1`, where `n` is the step's place in the list.
+pub(crate) type Step = &'static str;
+
+/// Every step so far. Steps that were released are never changed.
+pub(crate) const STEPS: &[Step] = &[include_str!("../migrations/0001_first.sql")];
+
+/// "Hftw", the mark the first step puts on the file.
+const APPLICATION_ID: i64 = 1_214_674_039;
+
+/// Brings the database to the newest layout.
+///
+/// A database that holds data is first copied, still encrypted, beside itself. The copy stays until the
+/// new layout has been checked; if anything fails it stays for good, and the database is as it was.
+///
+/// # Errors
+/// [`VaultError::Newer`] for a layout above the newest, [`VaultError::Damaged`] for one that was never written.
+pub(crate) fn upgrade(
+    connection: &Connection,
+    folder: &Folder,
+    steps: &[Step],
+) -> Result<(), VaultError> {
+    let newest = u32::try_from(steps.len()).map_err(|_| VaultError::Newer)?;
+    let found = version(connection)?;
+    if found > newest {
+        return Err(VaultError::Newer);
+    }
+    if found == newest {
+        return Ok(());
+    }
+    let copy = folder.database_before(newest);
+    if found > 0 {
+        connection::checkpoint(connection)?;
+        atomic::copy(&folder.database(), &copy)?;
+    }
+    for (before, step) in (0_u32..)
+        .zip(steps)
+        .skip_while(|(before, _)| *before < found)
+    {
+        transact(connection, |connection| {
+            connection.execute_batch(step)?;
+            Ok(connection.pragma_update(None, "user_version", before + 1)?)
+        })?;
+    }
+    prove(connection)?;
+    if found > 0 {
+        atomic::remove(&copy)?;
+    }
+    Ok(())
+}
+
+/// Makes sure that the file carries our mark and a layout this version reads.
+pub(crate) fn check_mark(connection: &Connection) -> Result<(), VaultError> {
+    let mark: i64 = connection.query_row("PRAGMA application_id;", [], |row| row.get(0))?;
+    if mark == APPLICATION_ID {
+        Ok(())
+    } else {
+        Err(VaultError::Damaged(Damage::Schema))
+    }
+}
+
+/// Layout of the file; 0 for an empty one.
+pub(crate) fn version(connection: &Connection) -> Result<u32, VaultError> {
+    let version: i64 = connection.query_row("PRAGMA user_version;", [], |row| row.get(0))?;
+    u32::try_from(version).map_err(|_| VaultError::Damaged(Damage::Schema))
+}
+
+fn prove(connection: &Connection) -> Result<(), VaultError> {
+    connection::check_pages(connection)?;
+    let mut statement = connection.prepare("PRAGMA foreign_key_check;")?;
+    if statement.query([])?.next()?.is_some() {
+        return Err(VaultError::Damaged(Damage::Schema));
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+#[path = "migrate_tests.rs"]
+mod tests;

@@ -1,0 +1,1 @@
+INSERT INTO saved_task (record) VALUES (?1)

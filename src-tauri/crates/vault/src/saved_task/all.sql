@@ -1,0 +1,1 @@
+SELECT id, record FROM saved_task ORDER BY id

@@ -1,0 +1,1 @@
+SELECT record FROM saved_task WHERE id = ?1

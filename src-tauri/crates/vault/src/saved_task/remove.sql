@@ -1,0 +1,1 @@
+DELETE FROM saved_task WHERE id = ?1

@@ -1,0 +1,1 @@
+SELECT record FROM sign ORDER BY id

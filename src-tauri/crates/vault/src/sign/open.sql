@@ -1,0 +1,1 @@
+SELECT record FROM sign WHERE is_open = 1 ORDER BY id
