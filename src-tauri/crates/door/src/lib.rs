@@ -2,13 +2,25 @@
 //!
 //! A line is bounded, taken apart without letting a key stand twice ([`parse_line`]), and read into the
 //! command's own type with the path kept ([`read`]). Failures are a stable [`ErrorCode`], a field and a
-//! sentence made from both; no value reaches an error.
+//! sentence made from both; no value reaches an error. [`answer`] does all of it for the door's own
+//! commands: `advise`, `task_limit` and `pose`.
 
+mod advise;
+mod answer;
+mod choice;
 mod error;
 mod line;
 mod path;
+mod pose;
 mod read;
+mod section;
+mod task_limit;
 
+pub use advise::{
+    AdviceReply, ChangeReply, NoTexts, ReasonReply, RuledOutReply, StepReply, Texts, advice_reply,
+    change_reply, proposal_reply, reason_replies,
+};
+pub use answer::{COMMANDS, answer, answer_alone, answer_parsed, answer_with};
 pub use error::{DoorError, ErrorCode, ok_line};
 pub use line::{COMMAND_FIELD, MAX_DEPTH, MAX_LINE_BYTES, Parsed, parse_line};
 pub use read::read;

@@ -1,0 +1,49 @@
+//! The command `advise`: one person, one task, one day in; one advice out.
+
+mod change;
+mod history;
+mod object;
+mod person;
+mod plan;
+mod reply;
+mod request;
+
+pub use change::{ChangeReply, StepReply, change_reply};
+pub use reply::{
+    AdviceReply, NoTexts, ReasonReply, RuledOutReply, Texts, advice_reply, proposal_reply,
+    reason_replies,
+};
+
+pub(crate) use object::ObjectWire;
+pub(crate) use person::PersonWire;
+
+use crate::error::DoorError;
+use crate::read::read;
+use request::{AdviseWire, Asked};
+use serde_json::{Map, Value};
+
+/// Answers the command.
+///
+/// # Errors
+/// What [`read`] gives, and `out_of_range`, `missing_field`, `answer_needed`, `contradiction`,
+/// `too_long` (a note) and `not_built` (a task about moving people) with the field's path.
+pub(crate) fn advise(
+    body: Map<String, Value>,
+    texts: &dyn Texts,
+) -> Result<AdviceReply, DoorError> {
+    Ok(match read::<AdviseWire>(body)?.checked()? {
+        Asked::Lift(request) => advice_reply(&lifting::advise::advise(&request), texts),
+        Asked::Progress {
+            person,
+            plan,
+            history,
+        } => {
+            let proposal = lifting::progress::propose(&person, plan.as_deref(), &history);
+            proposal_reply(&person, &proposal, texts)
+        }
+    })
+}
+
+#[cfg(test)]
+#[path = "advise_tests.rs"]
+mod tests;

@@ -1,0 +1,135 @@
+//! Changes on the wire: what to change, the ways that serve then, and the object's fields after it.
+
+use super::reply::way_ids;
+use lifting::advise::change::{Change, ChangeStep};
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+
+/// The kind of a change that has several steps.
+const COMBINED: &str = "combined";
+
+/// A change that is enough alone.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ChangeReply {
+    /// What to do; for several steps together it is `combined`.
+    #[serde(flatten)]
+    pub step: StepReply,
+    /// The steps of a combined change, to be done together.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub steps: Vec<StepReply>,
+    /// Ways for the task once changed, best first.
+    pub ways: Vec<&'static str>,
+    /// Fields of `object` to overwrite to ask about the changed task; `null` takes a field away.
+    pub set: Map<String, Value>,
+}
+
+/// One thing to change, with its amounts.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct StepReply {
+    /// What to do.
+    pub kind: &'static str,
+    /// Its amounts by name: `to_cm`, `to_kg`, `parts`, …
+    #[serde(flatten)]
+    pub amounts: Map<String, Value>,
+}
+
+/// A change as it goes on the wire.
+#[must_use]
+pub fn change_reply(change: &Change) -> ChangeReply {
+    let ways = way_ids(change.ways.iter());
+    let set = change.steps.iter().flat_map(fields_after).collect();
+    let mut steps: Vec<StepReply> = change.steps.iter().map(step_reply).collect();
+    match (steps.len(), steps.pop()) {
+        (1, Some(step)) => ChangeReply {
+            step,
+            steps,
+            ways,
+            set,
+        },
+        (_, last) => {
+            steps.extend(last);
+            ChangeReply {
+                step: StepReply {
+                    kind: COMBINED,
+                    amounts: Map::new(),
+                },
+                steps,
+                ways,
+                set,
+            }
+        }
+    }
+}
+
+fn step_reply(step: &ChangeStep) -> StepReply {
+    let amounts = match *step {
+        ChangeStep::FindMass { go_on_up_to } => {
+            object(&[("go_on_up_to_kg", json!(go_on_up_to.value()))])
+        }
+        ChangeStep::BringCloser { to }
+        | ChangeStep::RaiseStart { to }
+        | ChangeStep::LowerEnd { to } => object(&[("to_cm", json!(to.value()))]),
+        ChangeStep::BetterGrip | ChangeStep::TurnFeet => Map::new(),
+        ChangeStep::Split { parts, each } => {
+            object(&[("parts", json!(parts)), ("each_kg", json!(each.value()))])
+        }
+        ChangeStep::Lighten { to } => object(&[("to_kg", json!(to.value()))]),
+        ChangeStep::ShortenBout { to } => object(&[("to_reps", json!(to.count()))]),
+        ChangeStep::CarryInStages { to } => object(&[("to_m", json!(to.value()))]),
+        ChangeStep::SecondPerson { judged_at } => {
+            object(&[("judged_at_kg", json!(judged_at.value()))])
+        }
+    };
+    StepReply {
+        kind: step.id(),
+        amounts,
+    }
+}
+
+/// The object's fields after a step: the same as [`ChangeStep::apply`] does to a task.
+fn fields_after(step: &ChangeStep) -> Map<String, Value> {
+    match *step {
+        ChangeStep::FindMass { go_on_up_to: mass } | ChangeStep::Lighten { to: mass } => {
+            known(mass.value())
+        }
+        ChangeStep::BringCloser { to } => {
+            object(&[("reach", Value::Null), ("reach_cm", json!(to.value()))])
+        }
+        ChangeStep::BetterGrip => grip(),
+        ChangeStep::TurnFeet => object(&[("twist_deg", json!(0.0))]),
+        ChangeStep::RaiseStart { to } => object(&[
+            ("start_height", Value::Null),
+            ("start_height_cm", json!(to.value())),
+        ]),
+        ChangeStep::LowerEnd { to } => object(&[("end_height_cm", json!(to.value()))]),
+        ChangeStep::Split { each: mass, .. } | ChangeStep::SecondPerson { judged_at: mass } => {
+            known(mass.value()).into_iter().chain(grip()).collect()
+        }
+        ChangeStep::ShortenBout { to } => object(&[("reps", json!(to.count()))]),
+        ChangeStep::CarryInStages { to } => object(&[("carry_m", json!(to.value()))]),
+    }
+}
+
+fn known(mass_kg: f64) -> Map<String, Value> {
+    object(&[
+        ("mass_known", json!(true)),
+        ("mass_kg", json!(mass_kg)),
+        ("guess_low_kg", Value::Null),
+        ("guess_high_kg", Value::Null),
+    ])
+}
+
+fn grip() -> Map<String, Value> {
+    object(&[("awkward", json!(false)), ("coupling", json!("fair"))])
+}
+
+fn object(fields: &[(&str, Value)]) -> Map<String, Value> {
+    fields
+        .iter()
+        .map(|(name, value)| ((*name).to_owned(), value.clone()))
+        .collect()
+}
+
+#[cfg(test)]
+#[path = "change_tests.rs"]
+mod tests;

@@ -1,0 +1,102 @@
+//! The command `advise` as it stands on the wire, and what it asks of the judgement.
+
+use super::history::{HistoryWire, RecentWire};
+use super::object::ObjectWire;
+use super::person::PersonWire;
+use super::plan::PlanWire;
+use crate::choice::{Choice, Listed};
+use crate::error::{DoorError, ErrorCode};
+use lifting::advise::Request;
+use lifting::body::Person;
+use lifting::plan::Plan;
+use lifting::progress::History;
+use serde::Deserialize;
+use serde::de::IgnoredAny;
+
+/// What is asked about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum About {
+    Object,
+    Transfer,
+    FloorRecovery,
+    Progress,
+}
+
+impl Listed for About {
+    fn listed(id: &str) -> Option<Self> {
+        match id {
+            "object" => Some(Self::Object),
+            "transfer" => Some(Self::Transfer),
+            "floor_recovery" => Some(Self::FloorRecovery),
+            "progress" => Some(Self::Progress),
+            _ => None,
+        }
+    }
+}
+
+/// The command's body.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct AdviseWire {
+    task: Option<Choice<About>>,
+    person: Option<PersonWire>,
+    object: Option<ObjectWire>,
+    transfer: Option<IgnoredAny>,
+    plan: Option<PlanWire>,
+    history: Option<HistoryWire>,
+    recent: Option<RecentWire>,
+}
+
+/// What is asked of the judgement.
+#[derive(Debug)]
+pub(crate) enum Asked {
+    /// Advice on one lift.
+    Lift(Box<Request>),
+    /// The next step in the plan.
+    Progress {
+        /// Who.
+        person: Box<Person>,
+        /// The plan, if there is one.
+        plan: Option<Box<Plan>>,
+        /// How practice went.
+        history: History,
+    },
+}
+
+impl AdviseWire {
+    /// What is asked, every number checked.
+    pub(crate) fn checked(self) -> Result<Asked, DoorError> {
+        let about = needed(self.task, "task")?.0;
+        if matches!(about, About::Transfer | About::FloorRecovery) {
+            return Err(DoorError::at(ErrorCode::NotBuilt, "task"));
+        }
+        if self.transfer.is_some() {
+            return Err(DoorError::at(ErrorCode::Contradiction, "transfer"));
+        }
+        let person = needed(self.person, "person")?.checked()?;
+        let object = self.object.map(ObjectWire::checked).transpose()?;
+        let plan = self.plan.map(PlanWire::checked).transpose()?;
+        let history = self.history.map(HistoryWire::checked).transpose()?;
+        let recent = self.recent.unwrap_or_default().checked()?;
+        if about == About::Progress {
+            let history = needed(history, "history")?;
+            return Ok(Asked::Progress {
+                person: Box::new(person),
+                plan: plan.map(Box::new),
+                history,
+            });
+        }
+        let task = needed(object, "object")?;
+        Ok(Asked::Lift(Box::new(Request {
+            person,
+            task,
+            plan,
+            history,
+            recent,
+        })))
+    }
+}
+
+fn needed<T>(value: Option<T>, field: &str) -> Result<T, DoorError> {
+    value.ok_or_else(|| DoorError::at(ErrorCode::MissingField, field))
+}
