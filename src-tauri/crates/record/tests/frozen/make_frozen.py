@@ -1,0 +1,60 @@
+"""Writes frozen.txt: the bytes of sample records, made by an encoder that is not ours.
+
+Run from this folder after `pip install cbor2`. The samples repeat those of `../support/mod.rs` by hand,
+with the keys and codes of docs/formats/record.md. Lines that are there may be added to, never changed.
+"""
+
+import cbor2
+
+ADVICE = {
+    1: 2, 2: 1, 3: [3, 4],
+    4: [{1: 2, 2: ["back_severe"]}],
+    5: ["keep_close", "no_twist"],
+    6: [{1: "raise_start", 2: [["to_mm", 500]], 3: [2, 3], 4: []},
+        {1: "split_and_raise", 2: [], 3: [3], 4: [{1: "split", 2: [["parts", 2]]}]}],
+    7: ["ask_person"],
+    8: [{1: "back_severe", 2: 5, 3: 4, 4: 2, 5: "house_rule", 6: [["pain", 8], ["region", "back"]]},
+        {1: "under", 2: 4, 3: 5, 4: 1, 5: "niosh_94_110", 6: [["margin_g", -250]]}],
+    9: 6000,
+    10: {1: 11400, 2: 526},
+    11: "0.1.0",
+}
+SPARE_ADVICE = {1: 5, 2: 1, 3: [], 4: [], 5: [], 6: [], 7: [], 8: [], 11: "0.1.0"}
+TASK = {
+    1: "box", 2: [2, 3000, 12000], 3: True, 4: 1, 5: 0, 6: 4, 7: 950, 8: 3, 9: 630, 10: 45, 11: 2000,
+    12: 12, 13: 60, 14: 1, 15: [16000], 16: True, 17: 400, 18: 300, 19: False, 20: 3, 21: "some_slow",
+}
+BODY = {1: [1795594320000, 60], 2: 8, 3: 2, 4: 0, 5: 10, 6: 1, 7: 2, 8: 3, 9: 4, 10: 2, 11: ["night_pain"]}
+
+# name: (kind, body)
+SAMPLES = {
+    "task_full": (1, TASK),
+    "task_nothing_asked": (1, {}),
+    "task_mass_known": (1, {2: [1, 6000]}),
+    "task_mass_unknown": (1, {2: [3]}),
+    "body_full": (2, BODY),
+    "body_nothing_asked": (2, {1: [-1, -300]}),
+    "about_full": (3, {1: 4, 2: 1, 3: 1650, 4: 70000, 5: ["osteoporosis"], 6: 20, 7: 8, 8: True,
+                       9: [1, 0], 10: [2, 0], 11: [3, 0]}),
+    "settings": (4, {1: 3, 2: 2}),
+    "advice_full": (5, ADVICE),
+    "advice_spare": (5, SPARE_ADVICE),
+    "lift_done": (6, {1: [1795594320000, 60], 2: "Caja, 6,5 kg", 3: TASK, 4: BODY, 5: ADVICE, 6: True, 7: 3}),
+    "lift_left": (6, {1: [1795594320000, 60], 2: "Box", 3: {}, 4: {1: [0, 0]}, 5: SPARE_ADVICE, 6: False,
+                      8: "ask_person"}),
+    "check_in_told": (7, {1: 3, 2: [1795594320000, 60], 3: 2, 4: 1, 5: False}),
+    "check_in_skipped": (7, {1: 2, 2: [1795594320000, 60], 5: True}),
+    "draft_full": (8, {1: [1795594320000, 60], 2: 1,
+                       3: [["what", [1, "box"]], ["other", [2, ["hip_left", "shoulders"]]], ["signs_full", [2, []]],
+                           ["back", [3, 8]], ["mass_number", [4, 6500, 1]], ["reach", [5]]],
+                       4: 7, 5: SPARE_ADVICE, 6: "often"}),
+    "draft_empty": (8, {1: [0, 0], 2: 2, 3: []}),
+    "sign_open": (9, {1: "fever_unwell", 2: [1795594320000, 60]}),
+    "sign_cleared": (9, {1: "fever_unwell", 2: [1795594320000, 60], 3: {1: [1795680720000, 60], 2: 2}}),
+    "saved_task": (10, {1: "Laundry basket", 2: TASK, 3: [["what", [1, "basket"]]]}),
+}
+
+if __name__ == "__main__":
+    with open("frozen.txt", "w", encoding="ascii") as out:
+        for name, (kind, body) in SAMPLES.items():
+            out.write(f"{name} {cbor2.dumps([kind, 1, [], body], canonical=True).hex()}\n")
