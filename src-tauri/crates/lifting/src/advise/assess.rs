@@ -33,14 +33,15 @@ pub(crate) struct Assessment {
 }
 
 impl Assessment {
-    /// Whether it may be lifted as it stands.
-    pub(crate) fn lifts(&self) -> bool {
-        self.against.is_empty() && self.change_first.is_empty() && self.ways.is_some()
+    /// The ways, when it may be lifted as it stands.
+    pub(crate) fn lift(&self) -> Option<&Ranked> {
+        self.lift_once_changed()
+            .filter(|_| self.change_first.is_empty())
     }
 
-    /// Whether only reasons to change it first stand against it.
-    pub(crate) fn changes_would_do(&self) -> bool {
-        self.against.is_empty() && self.ways.is_some()
+    /// The ways, when at most reasons to change it first stand against it.
+    pub(crate) fn lift_once_changed(&self) -> Option<&Ranked> {
+        self.ways.as_ref().filter(|_| self.against.is_empty())
     }
 }
 

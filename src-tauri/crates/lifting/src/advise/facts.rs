@@ -232,9 +232,12 @@ impl<'a> Facts<'a> {
         }
     }
 
-    /// Whether this is a long run of bends.
+    /// Whether this is a long run of bends; how often not asked counts as one.
     #[must_use]
     pub fn long_run(&self) -> bool {
+        if self.task.repetitions.is_none() {
+            return true;
+        }
         let count = f64::from(self.repetitions.count());
         let within_an_hour = self.task.span.map_or(1.0, |span| {
             if span.value() > 60.0 {
@@ -464,7 +467,8 @@ fn balance(person: &Person) -> Balance {
 fn per_minute(task: &Task, repetitions: Repetitions) -> f64 {
     let count = f64::from(repetitions.count());
     match task.span {
-        Some(span) => count / span.value().max(WINDOW_MIN),
+        Some(span) if task.repetitions.is_some() => count / span.value().max(WINDOW_MIN),
+        Some(_) => RATE_UNKNOWN_SPAN,
         None if repetitions.count() <= 2 => 0.0,
         None => RATE_UNKNOWN_SPAN,
     }

@@ -2,6 +2,7 @@
 //!
 //! 1. warning signs · 2. who may be advised · 3. the plan · 4. the task against published limits ·
 //! 5. each way · 6. ranking · 7. outcome, then the search for changes and the heaviest load for today.
+//!
 //! Every step may end it; all reasons met so far are kept.
 
 pub mod advice;
@@ -69,16 +70,18 @@ fn outcome(
     assessment: &Assessment,
     reasons: &mut Vec<Reason>,
 ) -> Outcome {
-    if assessment.lifts() {
-        if let Some(ways) = assessment.ways.clone() {
-            return Outcome::Lift { ways };
-        }
+    if let Some(ways) = assessment.lift() {
+        return Outcome::Lift { ways: ways.clone() };
     }
     let changes = search::changes(request, facts, assessment);
-    if assessment.changes_would_do() {
-        if let (Some(ways), false) = (assessment.ways.clone(), changes.is_empty()) {
-            return Outcome::LiftWithChange { ways, changes };
-        }
+    if let Some(ways) = assessment
+        .lift_once_changed()
+        .filter(|_| !changes.is_empty())
+    {
+        return Outcome::LiftWithChange {
+            ways: ways.clone(),
+            changes,
+        };
     }
     if assessment.against.is_empty() && assessment.ways.is_none() {
         reasons.push(Reason::of(match assessment.second_best {

@@ -51,11 +51,7 @@ pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) ->
 fn enough(request: &Request, task: &Task) -> Option<Ranked> {
     let facts = Facts::of(request, task);
     let assessment = assess(request, &facts);
-    if assessment.lifts() {
-        assessment.ways
-    } else {
-        None
-    }
+    assessment.lift().cloned()
 }
 
 fn single(request: &Request, step: ChangeStep) -> Option<Change> {
@@ -187,13 +183,14 @@ fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Opti
 fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
     let knuckle = Centimetres::clamped(top_of_raising(facts));
     let mut steps = Vec::new();
-    if facts.task.divisible == Some(true) {
-        if let Some(mass) = facts.mass.filter(|mass| *mass > LIGHT) {
-            steps.push(ChangeStep::Split {
-                parts: 2,
-                each: Kilograms::clamped(mass.value() / 2.0),
-            });
-        }
+    if let (Some(true), Some(mass)) = (
+        facts.task.divisible,
+        facts.mass.filter(|mass| *mass > LIGHT),
+    ) {
+        steps.push(ChangeStep::Split {
+            parts: 2,
+            each: Kilograms::clamped(mass.value() / 2.0),
+        });
     }
     if facts.reach.value() > NEAREST_CM {
         steps.push(ChangeStep::BringCloser {

@@ -41,7 +41,7 @@ pub fn of(
         }
         Outcome::LiftWithChange { .. } => offered.extend(around_the_lift(facts)),
         Outcome::Lift { .. } if cautious || facts.long_run() => {
-            offered.extend(around_the_lift(facts))
+            offered.extend(around_the_lift(facts));
         }
         Outcome::Lift { .. } => {}
     }

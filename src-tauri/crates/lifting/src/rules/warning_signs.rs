@@ -44,7 +44,7 @@ pub fn check(person: &Person) -> Option<(HowSoon, Vec<Reason>)> {
         .iter()
         .filter_map(|sign| Some((how_soon(*sign, person)?, *sign)))
         .collect();
-    open.sort_by(|a, b| b.0.cmp(&a.0));
+    open.sort_by_key(|(how_soon, _)| std::cmp::Reverse(*how_soon));
     let (soonest, _) = *open.first()?;
     let reasons = open
         .into_iter()

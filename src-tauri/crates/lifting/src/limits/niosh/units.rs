@@ -25,7 +25,9 @@ mod sealed {
 /// One of the two printed sets of constants (NIOSH 94-110, sections 1.1 and 1.3, tables 1 to 5).
 ///
 /// Neither is converted from the other: 51 lb is 23.1 kg, 10 in is 25.4 cm, 25 in is 63.5 cm.
-pub trait UnitSystem: sealed::Sealed + Debug + Clone + Copy + PartialEq + 'static {
+pub trait UnitSystem:
+    sealed::Sealed + Debug + Clone + Copy + PartialEq + PartialOrd + 'static
+{
     /// The system's name on the wire.
     const UNITS: Units;
     /// Symbol of the unit of length.
@@ -63,11 +65,11 @@ pub trait UnitSystem: sealed::Sealed + Debug + Clone + Copy + PartialEq + 'stati
 }
 
 /// Centimetres and kilograms.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Metric {}
 
 /// Inches and pounds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Us {}
 
 impl UnitSystem for Metric {
