@@ -1,3 +1,4 @@
 //! app
 
+pub mod card;
 pub mod words;

@@ -31,12 +31,25 @@ impl Words {
     #[must_use]
     pub fn time_text(&self, time: NaiveTime) -> String {
         let minute = format!("{:02}", time.minute());
-        self.format("date-time", &[("hour", Arg::text(time.hour().to_string())), ("minute", Arg::text(minute))])
+        self.format(
+            "date-time",
+            &[
+                ("hour", Arg::text(time.hour().to_string())),
+                ("minute", Arg::text(minute)),
+            ],
+        )
     }
 
     fn day_args(&self, day: NaiveDate) -> Vec<(&'static str, Arg)> {
-        let weekday = self.text(&format!("date-weekday-{}", day.weekday().number_from_monday()));
+        let weekday = self.text(&format!(
+            "date-weekday-{}",
+            day.weekday().number_from_monday()
+        ));
         let month = self.text(&format!("date-month-{}", day.month()));
-        vec![("weekday", weekday.into()), ("day", day.day().into()), ("month", month.into())]
+        vec![
+            ("weekday", weekday.into()),
+            ("day", day.day().into()),
+            ("month", month.into()),
+        ]
     }
 }

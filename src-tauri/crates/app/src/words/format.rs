@@ -94,7 +94,14 @@ impl Words {
             Units::Pounds => {
                 let pounds = kilograms / KILOGRAMS_PER_POUND;
                 let small = pounds.abs() + CONVERSION_SLACK < 1.0;
-                self.unit("unit-pounds", if small { rounding.to_tenths(pounds) } else { rounding.apply(pounds) })
+                self.unit(
+                    "unit-pounds",
+                    if small {
+                        rounding.to_tenths(pounds)
+                    } else {
+                        rounding.apply(pounds)
+                    },
+                )
             }
         }
     }
@@ -104,7 +111,10 @@ impl Words {
     pub fn length(&self, centimetres: f64, units: Units, rounding: Rounding) -> String {
         match units {
             Units::Kilograms => self.unit("unit-centimetres", rounding.apply(centimetres)),
-            Units::Pounds => self.unit("unit-inches", rounding.apply(centimetres / CENTIMETRES_PER_INCH)),
+            Units::Pounds => self.unit(
+                "unit-inches",
+                rounding.apply(centimetres / CENTIMETRES_PER_INCH),
+            ),
         }
     }
 
@@ -116,7 +126,14 @@ impl Words {
             Units::Pounds => ("unit-feet", metres / METRES_PER_FOOT),
         };
         let small = number.abs() + CONVERSION_SLACK < 1.0;
-        self.unit(id, if small { rounding.to_tenths(number) } else { rounding.apply(number) })
+        self.unit(
+            id,
+            if small {
+                rounding.to_tenths(number)
+            } else {
+                rounding.apply(number)
+            },
+        )
     }
 
     /// A span of whole weeks.

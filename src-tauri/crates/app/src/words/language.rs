@@ -34,7 +34,10 @@ impl Language {
     /// The language with this tag.
     #[must_use]
     pub fn from_id(id: &str) -> Option<Self> {
-        Self::ALL.iter().copied().find(|language| language.id() == id)
+        Self::ALL
+            .iter()
+            .copied()
+            .find(|language| language.id() == id)
     }
 
     /// The character between whole number and decimals.

@@ -20,7 +20,10 @@ pub struct Words {
 
 impl std::fmt::Debug for Words {
     fn fmt(&self, formatter: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        formatter.debug_struct("Words").field("language", &self.language).finish_non_exhaustive()
+        formatter
+            .debug_struct("Words")
+            .field("language", &self.language)
+            .finish_non_exhaustive()
     }
 }
 
@@ -32,7 +35,12 @@ impl Words {
     pub fn load(language: Language) -> Self {
         let own = bundle(language);
         let english = (language != Language::English).then(|| bundle(Language::English));
-        Self { language, own, english, screen_ids: screen_ids() }
+        Self {
+            language,
+            own,
+            english,
+            screen_ids: screen_ids(),
+        }
     }
 
     /// The language.
@@ -44,7 +52,11 @@ impl Words {
     /// Whether this language, or English behind it, has the message.
     #[must_use]
     pub fn has(&self, id: &str) -> bool {
-        self.own.has_message(id) || self.english.as_ref().is_some_and(|english| english.has_message(id))
+        self.own.has_message(id)
+            || self
+                .english
+                .as_ref()
+                .is_some_and(|english| english.has_message(id))
     }
 
     /// A message without values. Missing: the English one; missing there too: the id in brackets.
@@ -57,14 +69,21 @@ impl Words {
     #[must_use]
     pub fn format(&self, id: &str, args: &[(&str, Arg)]) -> String {
         from_bundle(&self.own, id, args)
-            .or_else(|| self.english.as_ref().and_then(|english| from_bundle(english, id, args)))
+            .or_else(|| {
+                self.english
+                    .as_ref()
+                    .and_then(|english| from_bundle(english, id, args))
+            })
             .unwrap_or_else(|| format!("[{id}]"))
     }
 
     /// The static words of the screens: every message whose id begins with `screen-`, by id.
     #[must_use]
     pub fn screen_words(&self) -> BTreeMap<String, String> {
-        self.screen_ids.iter().map(|id| (id.clone(), self.text(id))).collect()
+        self.screen_ids
+            .iter()
+            .map(|id| (id.clone(), self.text(id)))
+            .collect()
     }
 }
 
@@ -96,10 +115,17 @@ fn number_text(value: &FluentValue<'_>, language: Language) -> Option<String> {
 
 fn from_bundle(bundle: &Bundle, id: &str, args: &[(&str, Arg)]) -> Option<String> {
     let pattern = bundle.get_message(id)?.value()?;
-    let values: FluentArgs<'_> = args.iter().map(|(name, arg)| (*name, arg.to_fluent())).collect();
+    let values: FluentArgs<'_> = args
+        .iter()
+        .map(|(name, arg)| (*name, arg.to_fluent()))
+        .collect();
     // Errors are values that were not given; the text then shows their names, and a test finds them.
     let mut errors = Vec::new();
-    Some(bundle.format_pattern(pattern, Some(&values), &mut errors).into_owned())
+    Some(
+        bundle
+            .format_pattern(pattern, Some(&values), &mut errors)
+            .into_owned(),
+    )
 }
 
 /// Ids of the screens' messages, from the English files: the other languages must have the same.

@@ -15,3 +15,4 @@ pub use arg::Arg;
 pub use format::{KILOGRAMS_PER_POUND, Rounding, Units};
 pub use language::Language;
 pub use messages::Words;
+pub use reasons::{lower_first, message_id, sentence};

@@ -1,0 +1,194 @@
+//! The one line that says why: of all reasons, the one or two that decided.
+
+use super::build::Reader;
+use lifting::advise::advice::{Advice, Outcome};
+use lifting::reason::{Reason, ReasonId, Sure};
+use lifting::way::Way;
+
+use ReasonId as Id;
+
+/// What ends a task as it stands, most telling first.
+const AGAINST: [ReasonId; 11] = [
+    Id::OverPlanCeiling,
+    Id::OverPainCeiling,
+    Id::PregnancyLowOrOverhead,
+    Id::HerniaHeavy,
+    Id::HighAndUnsteady,
+    Id::HighAndShoulder,
+    Id::IndexOverThree,
+    Id::OutsideEquation,
+    Id::OnlySecondBestLeft,
+    Id::NoWayLeft,
+    Id::NoChangeFound,
+];
+/// What asks for a change first, most telling first.
+const CHANGE_FIRST: [ReasonId; 5] = [
+    Id::MassUnknown,
+    Id::IndexOverOne,
+    Id::FarReach,
+    Id::Bulky,
+    Id::LongCarry,
+];
+/// What the body says today, most telling first; what was not asked comes last.
+const TODAY: [ReasonId; 17] = [
+    Id::BackFlare,
+    Id::BackSevere,
+    Id::BackVolatile,
+    Id::KneeSevere,
+    Id::HipSevere,
+    Id::CannotKneel,
+    Id::NoKneeToKneelOn,
+    Id::BalanceNotGood,
+    Id::FellLastYear,
+    Id::NewKneeNoKneeling,
+    Id::ReplacedHip,
+    Id::NoLoadedRounding,
+    Id::WornKnee,
+    Id::WornHip,
+    Id::BackNotAsked,
+    Id::KneeNotAsked,
+    Id::KneelNotAsked,
+];
+/// What the plan says of the ways.
+const PLAN: [ReasonId; 2] = [Id::PlanNotListed, Id::PlanAvoids];
+const BACK: &[ReasonId] = &[
+    Id::BackFlare,
+    Id::BackSevere,
+    Id::BackVolatile,
+    Id::BackNotAsked,
+];
+const KNEE: &[ReasonId] = &[Id::KneeSevere, Id::WornKnee, Id::KneeNotAsked];
+
+/// The line.
+pub(super) fn line(advice: &Advice, reader: &Reader<'_>) -> String {
+    let chosen = chosen(advice);
+    let clause = |reason: &Reason| reader.words.because(reason, reader.units).into();
+    match chosen.as_slice() {
+        [] => String::new(),
+        [only] => reader.words.format("why-one", &[("first", clause(only))]),
+        [first, second, ..] => {
+            let values = [("first", clause(first)), ("second", clause(second))];
+            reader.words.format("why-two", &values)
+        }
+    }
+}
+
+/// The message for how sure the whole advice is.
+pub(super) fn sure(advice: &Advice) -> &'static str {
+    let Some(first) = chosen(advice).into_iter().next() else {
+        return "sure-line-house";
+    };
+    let lifts = matches!(advice.outcome, Outcome::Lift { .. });
+    match (first.id.source(), first.id.sure()) {
+        ("red_flags", _) => "sure-line-sign",
+        ("plan", _) => "sure-line-plan",
+        ("common_practice", _) if lifts => "sure-line-practice",
+        ("common_practice", _) => "sure-line-common",
+        (_, Sure::Published) => "sure-line-published",
+        _ if lifts => "sure-line-practice",
+        _ => "sure-line-house",
+    }
+}
+
+/// The one or two reasons that decided.
+fn chosen(advice: &Advice) -> Vec<Reason> {
+    match &advice.outcome {
+        Outcome::Lift { ways } => for_lift(advice, ways.first),
+        Outcome::LiftWithChange { .. } => of_list(advice, &CHANGE_FIRST, 2),
+        Outcome::DoNotLift { .. } => against(advice),
+        Outcome::SeekCare { .. } | Outcome::Refuse => {
+            advice.reasons.iter().take(1).cloned().collect()
+        }
+    }
+}
+
+fn against(advice: &Advice) -> Vec<Reason> {
+    let first = of_list(advice, &AGAINST, 1);
+    let no_way = first.iter().any(|reason| reason.id == Id::NoWayLeft);
+    if !no_way {
+        return first;
+    }
+    let mut body = of_list(advice, &PLAN, 1);
+    if body.is_empty() {
+        body = of_list(advice, &TODAY, 1);
+    }
+    body.extend(first);
+    body
+}
+
+/// A plan's word first; else the body's word with what the way does about it; else what speaks for the way.
+fn for_lift(advice: &Advice, way: Way) -> Vec<Reason> {
+    let speaks = speaks_for(advice, way);
+    if way == Way::Upright {
+        return speaks.into_iter().collect();
+    }
+    let mut reasons = of_list(advice, &PLAN, 1);
+    if reasons.is_empty() {
+        let eased = speaks
+            .as_ref()
+            .map_or(&[][..], |reason| eased_by(reason.id, way));
+        reasons = of_list(advice, eased, 1);
+    }
+    reasons.extend(speaks);
+    reasons
+}
+
+/// What hurts, that this way is chosen for.
+fn eased_by(id: ReasonId, way: Way) -> &'static [ReasonId] {
+    match (id, way) {
+        (Id::SquatForBack | Id::LungeForBack, _) => BACK,
+        (Id::HingeEasesKnee, _) | (_, Way::FreeBend | Way::GolfersLift) => KNEE,
+        (Id::LungeToTest, _) => &[Id::MassUnknown],
+        (Id::HingeLongRun | Id::GolferLongRun, _) => &[Id::LongRun],
+        _ => &[],
+    }
+}
+
+/// What speaks for a way: the best reason met, or what the way is always good for.
+pub(super) fn speaks_for(advice: &Advice, way: Way) -> Option<Reason> {
+    let (candidates, always): (&[ReasonId], Option<ReasonId>) = match way {
+        Way::HipHinge => (
+            &[Id::HingeEasesKnee, Id::HingeLongRun, Id::HingeMovesMost],
+            Some(Id::HingeEasesKnee),
+        ),
+        Way::Squat => (
+            &[Id::SquatForBack, Id::SquatFewLifts],
+            Some(Id::SquatForBack),
+        ),
+        Way::HalfKneelingLunge => (
+            &[
+                Id::LungeToTest,
+                Id::LungeToHug,
+                Id::LungeForBack,
+                Id::LungeStudiesDiffer,
+            ],
+            Some(Id::LungeForBack),
+        ),
+        Way::FreeBend => (&[Id::FreeBendLight], None),
+        Way::GolfersLift => (&[Id::GolferLongRun, Id::GolferLight], None),
+        Way::Upright => (&[Id::NoLowWayNeeded], Some(Id::NoLowWayNeeded)),
+    };
+    of_list(advice, candidates, 1)
+        .into_iter()
+        .next()
+        .or_else(|| always.map(Reason::of))
+}
+
+/// Ways that this reason keeps from coming first.
+pub(super) const fn holds_back(id: ReasonId) -> &'static [Way] {
+    match id {
+        Id::LongRun => &[Way::Squat, Way::HalfKneelingLunge],
+        Id::HipSevere => &[Way::HipHinge, Way::FreeBend],
+        Id::WornHip => &[Way::HipHinge, Way::FreeBend],
+        Id::WornKnee => &[Way::Squat],
+        _ => &[],
+    }
+}
+
+fn of_list(advice: &Advice, list: &[ReasonId], most: usize) -> Vec<Reason> {
+    list.iter()
+        .flat_map(|id| advice.reasons.iter().filter(move |reason| reason.id == *id))
+        .take(most)
+        .cloned()
+        .collect()
+}
