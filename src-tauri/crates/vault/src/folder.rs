@@ -52,9 +52,9 @@ impl Folder {
         self.0.join("vault.db.new")
     }
 
-    /// The encrypted copy kept while the file is brought up from layout `version`.
-    pub(crate) fn database_before(&self, version: u32) -> PathBuf {
-        self.0.join(format!("vault.db.before-{version}"))
+    /// The encrypted copy kept while the file is brought up to `layout`.
+    pub(crate) fn database_before(&self, layout: u32) -> PathBuf {
+        self.0.join(format!("vault.db.before-{layout}"))
     }
 
     pub(crate) fn slots(&self) -> PathBuf {

@@ -14,7 +14,7 @@ pub(crate) const STEPS: &[Step] = &[include_str!("../migrations/0001_first.sql")
 /// "Hftw", the mark the first step puts on the file.
 const APPLICATION_ID: i64 = 1_214_674_039;
 
-/// Brings the database to the newest layout.
+/// Brings the database, whose pages have been checked, to the newest layout.
 ///
 /// A database that holds data is first copied, still encrypted, beside itself. The copy stays until the
 /// new layout has been checked; if anything fails it stays for good, and the database is as it was.
@@ -31,26 +31,25 @@ pub(crate) fn upgrade(
     if found > newest {
         return Err(VaultError::Newer);
     }
-    if found == newest {
-        return Ok(());
+    if found < newest {
+        if found > 0 {
+            connection::checkpoint(connection)?;
+            atomic::copy(&folder.database(), &folder.database_before(newest))?;
+        }
+        for (before, step) in (0..newest)
+            .zip(steps)
+            .skip_while(|(before, _)| *before < found)
+        {
+            transact(connection, |connection| {
+                connection.execute_batch(step)?;
+                Ok(connection.pragma_update(None, "user_version", before + 1)?)
+            })?;
+        }
+        prove(connection)?;
     }
-    let copy = folder.database_before(newest);
-    if found > 0 {
-        connection::checkpoint(connection)?;
-        atomic::copy(&folder.database(), &copy)?;
-    }
-    for (before, step) in (0_u32..)
-        .zip(steps)
-        .skip_while(|(before, _)| *before < found)
-    {
-        transact(connection, |connection| {
-            connection.execute_batch(step)?;
-            Ok(connection.pragma_update(None, "user_version", before + 1)?)
-        })?;
-    }
-    prove(connection)?;
-    if found > 0 {
-        atomic::remove(&copy)?;
+    // Also those of an earlier try that failed, or that was stopped just before this line.
+    for layout in 1..=newest {
+        atomic::remove(&folder.database_before(layout))?;
     }
     Ok(())
 }

@@ -1,5 +1,11 @@
 //! What is put in comes out, after closing and opening again.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    reason = "a test may stop at the first surprise"
+)]
+
 mod support;
 
 use record::{About, AgeBand, CheckInKind, Cleared, ClearedBy, Settings, Units, UsedFor, Way};
