@@ -1,0 +1,111 @@
+/**
+ * An advice, all of it: what, why, cautions and when to stop first, then what was
+ * done, then everything that explains it. Fires "advice-card-did" with a way (or
+ * null) and "advice-card-left".
+ */
+import { button, heading, make, para, section } from "../../make.js";
+import { say } from "../../words.js";
+import { drawPicture } from "../../pictures/pictures.js";
+import { icon } from "../../pictures/icons.js";
+import "../caution-list/caution-list.js";
+import "../outcome-mark/outcome-mark.js";
+import "../way-card/way-card.js";
+import "../who-list/who-list.js";
+
+class AdviceCard extends HTMLElement {
+  /**
+   * Draws `{card, live}`: an ADVICE_CARD; with `live` it is the page's own
+   * advice, has the heading of the page and takes what was done.
+   */
+  set advice({ card, live = true }) {
+    this.className = "advice-card";
+    this.replaceChildren(...this.#top(card, live), ...(live ? [this.#buttons(card)] : []), ...this.#rest(card, live));
+  }
+
+  #top(card, live) {
+    const head = live ? heading(card.headline) : make("h2", { text: card.headline });
+    return [
+      make("outcome-mark", { props: { mark: { outcome: card.outcome } } }),
+      head,
+      this.#look(card),
+      para(card.why, "advice-card__why"),
+      make("caution-list", { props: { cautions: card.cautions } }),
+      card.outcome === "lift_with_change" ? this.#changes(card) : null,
+      card.outcome === "do_not_lift" ? this.#alternatives(card) : null,
+      card.stop ? make("p", { class: "advice-card__stop" }, icon("stop"), make("span", { text: card.stop })) : null,
+    ].filter(Boolean);
+  }
+
+  #look({ picture, three_words: words }) {
+    if (!picture && words.length === 0) {
+      return null;
+    }
+    return make("div", { class: "advice-card__look" },
+      picture ? drawPicture(picture) : null,
+      make("ol", { class: "advice-card__words", "aria-label": say("screen-advice-cues") }, words.map((word) => make("li", { text: word }))));
+  }
+
+  #buttons(card) {
+    const way = card.ways.at(0)?.way ?? null;
+    const did = button(say("screen-did-it"), "main", () => this.#tell("did", way), { id: "did" });
+    const left = button(say("screen-left-it"), "main", () => this.#tell("left"), { id: "left" });
+    const leaveFirst = card.outcome === "do_not_lift" || card.outcome === "refuse";
+    did.classList.toggle("button--outline", leaveFirst);
+    left.classList.toggle("button--outline", !leaveFirst);
+    return make("div", { class: "advice-card__buttons" }, leaveFirst ? [left, did] : [did, left]);
+  }
+
+  #rest(card, live) {
+    const others = card.ways.slice(1);
+    return [
+      section(say("screen-advice-more-cautions"), card.more_cautions.length ? make("caution-list", { props: { cautions: card.more_cautions } }) : null),
+      section(say("screen-advice-how"), card.ways.length ? this.#way({ ...card.ways[0], plain: card.ways[0].way === card.picture }, false) : null),
+      section(say("screen-advice-other-ways"), others.map((way) => this.#way(way, live))),
+      card.outcome === "lift_with_change" ? null : this.#changes(card),
+      card.outcome === "do_not_lift" ? null : this.#alternatives(card),
+      section(say("screen-advice-who"), card.who.length ? make("who-list", { props: { who: card.who } }) : null),
+      section(say("screen-advice-why"), this.#reasons(card), this.#ruledOut(card), para(card.limit_text), para(card.sure), para(card.disagree)),
+      make("p", { class: "advice-card__foot", text: card.foot }),
+      make("p", { class: "advice-card__foot", text: say("screen-rule-version", { version: card.rule_version }) }),
+    ].filter(Boolean);
+  }
+
+  #way(way, live) {
+    return make("way-card", { props: { way: { ...way, live } }, on: { "way-card-did": (event) => this.#tell("did", event.detail) } });
+  }
+
+  #changes({ changes, outcome }) {
+    return section(
+      say("screen-advice-changes"),
+      changes.length > 1 ? para(say("screen-advice-changes-any"), "hint") : null,
+      changes.length ? this.#list(changes.map(({ kind, text, then }) => ({ id: kind, text, note: then })), outcome === "lift_with_change" ? "change" : null) : null,
+    );
+  }
+
+  #alternatives({ alternatives }) {
+    return section(say("screen-advice-alternatives"), alternatives.length ? this.#list(alternatives) : null);
+  }
+
+  #list(rows, mark = null) {
+    return make("ul", { class: "advice-card__list" },
+      rows.map(({ id, text, note }) => make("li", { "data-id": id }, icon(mark ?? "dot"),
+        make("span", {}, text, note ? make("span", { class: "advice-card__note", text: note }) : null))));
+  }
+
+  #reasons({ reasons }) {
+    return reasons.map(({ id, text, authority_text: authority, sure_text: sure, source_text: source }) =>
+      make("details", { "data-reason": id }, make("summary", { text }), para(authority), para(sure), para(source)));
+  }
+
+  #ruledOut({ ruled_out: ruledOut }) {
+    return ruledOut.length === 0 ? null : make("details", {},
+      make("summary", { text: say("screen-advice-ruled-out") }),
+      make("ul", { class: "advice-card__list" }, ruledOut.map(({ way, name, why }) => make("li", { "data-id": way }, icon("dot"), make("span", {}, make("b", { text: name }), ` ${why}`)))));
+  }
+
+  #tell(what, detail = null) {
+    this.dispatchEvent(new CustomEvent(`advice-card-${what}`, { detail, bubbles: true }));
+  }
+}
+
+customElements.define("advice-card", AdviceCard);

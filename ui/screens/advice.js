@@ -1,0 +1,54 @@
+/** The advice, and what was done with it. A warning sign has a page of its own look. */
+import { link, make } from "../make.js";
+import { takeNotice } from "../notice.js";
+import { act, go, swap } from "../router.js";
+import { keepLift, pageHere } from "../walk.js";
+import { session } from "../session.js";
+import { say } from "../words.js";
+import "../parts/advice-card/advice-card.js";
+import "../parts/emergency-card/emergency-card.js";
+
+export async function show() {
+  const page = await pageHere("advice");
+  if (!page) {
+    return null;
+  }
+  return page.card.outcome === "seek_care" ? seekCare(page.card) : advice(page);
+}
+
+function advice({ card, saved }) {
+  return {
+    title: card.headline,
+    back: "#/check",
+    home: true,
+    body: [
+      takeNotice(),
+      make("advice-card", { props: { advice: { card } }, on: {
+        "advice-card-did": (event) => act(() => did(event.detail)),
+        "advice-card-left": () => (card.alternatives.length ? go("#/left") : act(left)),
+      } }),
+      saved === null ? link(say("screen-save-link"), "#/save/draft", { class: "button button--second", id: "save" }) : null,
+    ],
+  };
+}
+
+function seekCare(card) {
+  return {
+    title: card.headline,
+    home: true,
+    tone: card.urgency === "emergency" ? "alarm" : "calm",
+    body: [make("emergency-card", { props: { card }, on: { "emergency-card-read": () => act(left) } })],
+  };
+}
+
+async function did(way) {
+  const id = await keepLift({ done: true, way });
+  session.notice = { text: say("screen-kept"), undo: id };
+  swap(`#/after/${id}`);
+}
+
+async function left() {
+  const id = await keepLift({ done: false });
+  session.notice = { text: say("screen-kept"), undo: id };
+  swap("#/home");
+}

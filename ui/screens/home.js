@@ -1,0 +1,90 @@
+/** Home: the big button, what waits to be answered, saved tasks, what was last. */
+import { ask } from "../backend.js";
+import { button, heading, link, make, para, section, stayingAction } from "../make.js";
+import { takeNotice } from "../notice.js";
+import { act, go } from "../router.js";
+import { resumeWalk, startWalk } from "../walk.js";
+import { session } from "../session.js";
+import { say } from "../words.js";
+import { drawPicture } from "../pictures/pictures.js";
+import { icon } from "../pictures/icons.js";
+import "../parts/lift-entry/lift-entry.js";
+
+export async function show() {
+  const home = await ask("home");
+  return {
+    title: say("screen-home"),
+    body: [
+      heading(say(GREETINGS[home.greeting_part] ?? "screen-greeting-day")),
+      session.demo ? para(say("screen-demo"), "note") : null,
+      takeNotice(),
+      para(say("screen-home-lead")),
+      home.recent.length === 0 ? make("div", { class: "start-picture" }, drawPicture("lunge"), drawPicture("hinge"), drawPicture("upright")) : null,
+      openSign(home.open_sign),
+      draft(home.draft),
+      home.morning.map(({ id, text }) => prompt(text, say("screen-morning-go"), `#/morning/${id}`, { "data-morning": id })),
+      USE_NOTES[home.use] ? para(say(USE_NOTES[home.use]), "note") : null,
+      home.notes.map((text) => para(text, "note")),
+      section(say("screen-saved-title"), saved(home)),
+      home.body_kept ? section(say("screen-body-kept-title"), para(home.body_kept.text), para(home.body_kept.until_text, "hint")) : null,
+      section(say("screen-recent-title"), home.recent.map((entry) => make("lift-entry", { props: { entry } }))),
+      pages(),
+      stayingAction(button(say("screen-home-check"), "main", () => begin(home, null), { id: "check-lift" })),
+    ],
+  };
+}
+
+/** Starts a walk, or asks first if one is open. */
+function begin({ draft: open }, saved) {
+  if (open) {
+    go(`#/fresh/${saved ?? "none"}`);
+  } else {
+    act(() => startWalk(saved));
+  }
+}
+
+function openSign(sign) {
+  return sign === null ? null : make("div", { class: "note note--stop" }, icon("care"),
+    make("div", {},
+      make("p", {}, make("b", { text: sign.text }), ` ${sign.since_text}`),
+      link(say("screen-signs-link"), "#/signs"),
+      sign.signs?.length ? link(say("screen-sign-clear-link"), "#/sign-clear", { id: "sign-clear" }) : null));
+}
+
+function draft(open) {
+  return open === null ? null : make("div", { class: "prompt" },
+    para(say("screen-draft-text")),
+    make("p", { class: "prompt__what", text: open.title }),
+    button(say("screen-draft-go-on"), "second", () => act(() => resumeWalk()), { id: "go-on" }));
+}
+
+function prompt(text, act, hash, given) {
+  return make("div", { class: "prompt" }, make("p", { class: "prompt__what", text }), link(act, hash, { class: "button button--second", ...given }));
+}
+
+function saved(home) {
+  return home.saved.length === 0 ? null : make("ul", { class: "rows" },
+    home.saved.map(({ id, name, text }) => make("li", {},
+      make("button", { type: "button", class: "row", "data-saved": id, on: { click: () => begin(home, id) } },
+        make("span", { class: "row__name", text: name }),
+        make("span", { class: "row__note", text }),
+        icon("on")))));
+}
+
+function pages() {
+  const lock = () => act(async () => {
+    await ask("lock");
+    session.locked = true;
+    session.returnTo = null;
+    go("#/unlock");
+  });
+  return make("nav", { "aria-label": say("screen-pages") },
+    make("ul", { class: "pages" },
+      [["screen-signs-link", "#/signs", "care"], ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
+        .map(([id, hash, mark]) => make("li", {}, make("a", { href: hash, class: "pages__link" }, icon(mark), say(id)))),
+      make("li", {}, make("button", { type: "button", class: "pages__link", id: "lock", on: { click: lock } }, icon("lock"), say("screen-lock")))));
+}
+
+const GREETINGS = { morning: "screen-greeting-morning", afternoon: "screen-greeting-afternoon", evening: "screen-greeting-evening" };
+
+const USE_NOTES = { help: "screen-use-help-soon", treat: "screen-use-treat-soon" };
