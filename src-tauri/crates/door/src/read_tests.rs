@@ -113,6 +113,14 @@ fn a_wrong_type_is_named_with_its_path() {
 }
 
 #[test]
+fn the_fields_of_an_object_are_not_taken_from_a_list() {
+    assert_eq!(
+        fault(json!({"mass": 1, "labels": [["a"]]})),
+        at(ErrorCode::WrongType, "labels[0]")
+    );
+}
+
+#[test]
 fn a_word_outside_the_list_is_not_a_choice() {
     assert_eq!(
         fault(json!({"mass": 1, "grip": "firm"})),

@@ -6,10 +6,13 @@ use crate::section::Section;
 use lifting::body::{
     AgeBand, BackState, Balance, Condition, Kneeling, PainToday, Person, Sex, WarningSign,
 };
-use lifting::quantity::{BodyMass, Stature, Weeks};
+use lifting::quantity::{BodyMass, OutOfRange, Stature, Weeks};
 use serde::Deserialize;
 
 const PERSON: Section = Section("person");
+
+/// The longest pregnancy taken, in weeks; births later than 43 weeks are hardly known. House rule.
+const LONGEST_PREGNANCY: f64 = 45.0;
 
 /// The longest note, in bytes. House rule.
 const LONGEST_NOTE: usize = 4000;
@@ -67,7 +70,7 @@ impl PersonWire {
             fell_last_year: self.fell_last_year,
             can_kneel: self.can_kneel.and_then(|kneeling| kneeling.0),
             conditions: set_of(self.conditions.unwrap_or_default()),
-            pregnancy: PERSON.quantity("pregnancy_weeks", self.pregnancy_weeks, Weeks::new)?,
+            pregnancy: PERSON.quantity("pregnancy_weeks", self.pregnancy_weeks, weeks_pregnant)?,
             since_surgery: PERSON.quantity(
                 "weeks_since_surgery",
                 self.weeks_since_surgery,
@@ -75,4 +78,16 @@ impl PersonWire {
             )?,
         })
     }
+}
+
+fn weeks_pregnant(weeks: f64) -> Result<Weeks, OutOfRange> {
+    if weeks <= LONGEST_PREGNANCY {
+        return Weeks::new(weeks);
+    }
+    Err(OutOfRange {
+        name: "time",
+        unit: "weeks",
+        min: Weeks::MIN,
+        max: LONGEST_PREGNANCY,
+    })
 }

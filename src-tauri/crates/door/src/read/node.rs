@@ -4,8 +4,8 @@ use super::fault::Fault;
 use crate::error::ErrorCode;
 use serde::de::value::StringDeserializer;
 use serde::de::{
-    DeserializeSeed, Deserializer, EnumAccess, Error, IntoDeserializer, MapAccess, SeqAccess,
-    Unexpected, VariantAccess, Visitor,
+    DeserializeSeed, Deserializer, EnumAccess, IntoDeserializer, MapAccess, SeqAccess,
+    VariantAccess, Visitor,
 };
 use serde::forward_to_deserialize_any;
 use serde_json::{Map, Number, Value};
@@ -112,6 +112,19 @@ impl<'de> Deserializer<'de> for Node {
         }
     }
 
+    /// Only an object: a list of the fields in order would be taken too, and names nothing.
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _name: &'static str,
+        _fields: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Fault> {
+        match self.0 {
+            Value::Object(_) => self.deserialize_any(visitor),
+            _ => Err(Fault::here(ErrorCode::WrongType)),
+        }
+    }
+
     fn deserialize_ignored_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
         visitor.visit_unit()
     }
@@ -149,16 +162,8 @@ impl<'de> Deserializer<'de> for Node {
     }
 
     forward_to_deserialize_any! {
-        bool f32 f64 i128 u128 char str string bytes byte_buf unit unit_struct seq tuple tuple_struct map
-        struct identifier
-    }
-}
-
-impl IntoDeserializer<'_, Fault> for Node {
-    type Deserializer = Self;
-
-    fn into_deserializer(self) -> Self {
-        self
+        bool f32 f64 i128 u128 char str string bytes byte_buf unit unit_struct seq tuple tuple_struct
+        map identifier
     }
 }
 
@@ -275,7 +280,7 @@ impl<'de> VariantAccess<'de> for Choice {
     fn tuple_variant<V: Visitor<'de>>(self, _length: usize, visitor: V) -> Result<V::Value, Fault> {
         let content = self
             .content
-            .ok_or_else(|| Fault::invalid_type(Unexpected::UnitVariant, &"a list"))?;
+            .ok_or_else(|| Fault::here(ErrorCode::WrongType))?;
         Node(content)
             .deserialize_any(visitor)
             .map_err(|fault| fault.inside_key(&self.name))
@@ -286,6 +291,11 @@ impl<'de> VariantAccess<'de> for Choice {
         fields: &'static [&'static str],
         visitor: V,
     ) -> Result<V::Value, Fault> {
-        self.tuple_variant(fields.len(), visitor)
+        let content = self
+            .content
+            .ok_or_else(|| Fault::here(ErrorCode::WrongType))?;
+        Node(content)
+            .deserialize_struct("", fields, visitor)
+            .map_err(|fault| fault.inside_key(&self.name))
     }
 }
