@@ -2,6 +2,7 @@
 #![allow(
     clippy::unwrap_used,
     clippy::string_slice,
+    clippy::indexing_slicing,
     reason = "a test may stop at the first surprise"
 )]
 

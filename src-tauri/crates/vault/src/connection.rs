@@ -138,8 +138,12 @@ pub(crate) fn read_salt(path: &Path) -> Result<[u8; 16], VaultError> {
 /// # Errors
 /// [`VaultError::Damaged`] naming nothing more: the file is left as it is.
 pub(crate) fn check_pages(connection: &Connection) -> Result<(), VaultError> {
-    // The cipher's own check reads the main file only: bring the log over first.
-    checkpoint(connection)?;
+    // The cipher's own check reads the main file only: bring the log over first. On a full disk that has
+    // to wait; what is kept can still be read.
+    match checkpoint(connection) {
+        Ok(()) | Err(VaultError::DiskFull) => {}
+        Err(error) => return Err(error),
+    }
     let mut statement = connection.prepare("PRAGMA cipher_integrity_check;")?;
     let a_page_is_wrong = statement.query([])?.next()?.is_some();
     if a_page_is_wrong || read_setting(connection, "quick_check(1)")?.as_deref() != Some("ok") {

@@ -1,4 +1,5 @@
 //! What SQLCipher does silently, and that none of it gets through here.
+#![allow(clippy::string_slice, reason = "a test may stop at the first surprise")]
 
 use std::fs;
 use std::path::PathBuf;

@@ -195,3 +195,7 @@ impl Vault {
         Current::new(&self.connection)
     }
 }
+
+#[cfg(test)]
+#[path = "open_tests.rs"]
+mod tests;

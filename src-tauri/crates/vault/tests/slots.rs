@@ -153,7 +153,7 @@ fn a_cost_out_of_bounds_is_refused_before_any_memory_is_taken() {
             .flat_map(|number| number.to_be_bytes())
             .collect();
         rewrite(&place, |bytes| {
-            bytes[BEFORE_SLOTS + 2..BEFORE_SLOTS + 14].copy_from_slice(&fields)
+            bytes[BEFORE_SLOTS + 2..BEFORE_SLOTS + 14].copy_from_slice(&fields);
         });
         assert_eq!(
             place.open().err(),

@@ -53,7 +53,7 @@ fn files(place: &Place) -> BTreeMap<String, Vec<u8>> {
     });
     named
         .filter(|(name, bytes)| {
-            !name.ends_with("-shm") && !(name.ends_with("-wal") && bytes.is_empty())
+            !(name.ends_with("-shm") || name.ends_with("-wal") && bytes.is_empty())
         })
         .collect()
 }
