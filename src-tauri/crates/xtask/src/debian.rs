@@ -26,7 +26,7 @@ pub(crate) fn install(needs: &[Need]) -> Result<(), Trouble> {
         println!("missing: {}", need.what);
     }
     apt(&["update"])?;
-    let mut words = vec!["install", "-y"];
+    let mut words = vec!["install", "-y", "--no-install-recommends"];
     words.extend(packages(&missing, apt_knows)?);
     apt(&words)?;
     let still = unmet(&missing);

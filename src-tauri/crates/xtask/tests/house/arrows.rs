@@ -87,6 +87,21 @@ fn fuzz_targets_use_only_parsers_and_the_judgement() {
     }
 }
 
+#[test]
+fn the_written_list_is_the_same() {
+    let page = std::fs::read_to_string(tree::root().join("docs/architecture.md")).unwrap();
+    for (from, may_use) in ARROWS {
+        let names: Vec<_> = may_use.iter().map(|name| format!("`{name}`")).collect();
+        let right = if names.is_empty() {
+            "nothing of ours".to_owned()
+        } else {
+            names.join(", ")
+        };
+        let line = format!("| `{from}` | {right} |");
+        assert!(page.contains(&line), "docs/architecture.md lacks {line}");
+    }
+}
+
 const SMALL: &[(&str, &[&str])] = &[("app", &["vault"]), ("vault", &[])];
 
 #[test]

@@ -6,6 +6,7 @@
 mod arrows;
 mod manifests;
 mod network;
+mod pages;
 mod screens;
 mod sizes;
 mod tree;
