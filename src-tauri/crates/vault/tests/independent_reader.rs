@@ -1,0 +1,115 @@
+//! The reader in `docs/formats/read_vault.py`, which shares no code with this crate, reads what it wrote.
+//!
+//! It needs Python with a few packages, so it is not among the plain tests:
+//! `python3 -m venv venv && venv/bin/pip install argon2-cffi pynacl cryptography cbor2`, then
+//! `HEFTWELL_PYTHON=$PWD/venv/bin/python cargo nextest run -p vault --run-ignored all independent_reader`.
+#![allow(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    reason = "a test may stop at the first surprise"
+)]
+
+mod support;
+
+use std::ffi::OsString;
+use std::io::Write;
+use std::path::Path;
+use std::process::{Command, Output, Stdio};
+
+use record::{About, AgeBand, CheckInKind, Settings, Units, UsedFor};
+use support::{Place, at, body, check_in, draft, left, lift, saved, sign};
+
+const READER: &str = concat!(
+    env!("CARGO_MANIFEST_DIR"),
+    "/../../../docs/formats/read_vault.py"
+);
+
+#[test]
+#[ignore = "needs Python with packages: see the top of this file"]
+fn independent_reader_prints_every_record() {
+    let Some(python) = std::env::var_os("HEFTWELL_PYTHON") else {
+        return;
+    };
+    let place = Place::new();
+    let vault = place.create();
+    let first = vault.lifts().add(&lift("Caja de peras, 6 kg")).unwrap();
+    let removed = vault.lifts().add(&lift("removed again")).unwrap();
+    vault.lifts().remove(removed).unwrap();
+    vault.lifts().add(&left("Basket")).unwrap();
+    vault
+        .check_ins()
+        .add(first, &check_in(CheckInKind::NextMorning, 3))
+        .unwrap();
+    vault.saved_tasks().add(&saved("Laundry basket")).unwrap();
+    vault.draft().save(&draft("bag")).unwrap();
+    vault.body_today().save(&body()).unwrap();
+    vault
+        .about()
+        .save(&About {
+            age: Some(AgeBand::From40To64),
+            ..About::default()
+        })
+        .unwrap();
+    vault
+        .settings()
+        .save(&Settings {
+            used_for: UsedFor::Lift,
+            units: Units::Kg,
+        })
+        .unwrap();
+    vault.signs().raise(&sign("fever_unwell", at(1))).unwrap();
+
+    // Once with everything still in the log, once after it was brought over.
+    let from_the_log = read(&python, place.folder.path(), "a river under old snow");
+    drop(vault);
+    let from_the_file = read(&python, place.folder.path(), "a river under old snow");
+    assert_eq!(from_the_log, from_the_file);
+
+    let printed = String::from_utf8(from_the_file.stdout).unwrap();
+    assert!(
+        from_the_file.status.success(),
+        "{}",
+        String::from_utf8_lossy(&from_the_file.stderr)
+    );
+    for expected in [
+        r#""title": "Caja de peras, 6 kg", "task": {"what": "box", "mass": {"known_g": 6000}"#,
+        r#""back": 8, "back_state": "volatile""#,
+        r#""done": true, "way": "squat""#,
+        r#""done": false, "instead": "ask_person""#,
+        r#""of_lift": 1, "check_in": {"kind": "next_morning""#,
+        r#""saved_task": {"name": "Laundry basket""#,
+        r#""answers": [{"what": {"choice": "bag"}}]"#,
+        r#""about": {"age": "40-64"}"#,
+        r#""settings": {"used_for": "lift", "units": "kg"}"#,
+        r#""open_sign": {"sign": "fever_unwell""#,
+        r#"{"chain": "holds"}"#,
+    ] {
+        assert!(printed.contains(expected), "{expected} in:\n{printed}");
+    }
+    assert!(!printed.contains("removed again"));
+    assert!(!printed.contains("\"key "), "every key has a name");
+
+    let wrong = read(&python, place.folder.path(), "another passphrase");
+    assert_eq!(
+        String::from_utf8(wrong.stderr).unwrap().trim(),
+        "wrong passphrase"
+    );
+}
+
+fn read(python: &OsString, folder: &Path, passphrase: &str) -> Output {
+    let mut child = Command::new(python)
+        .arg(READER)
+        .arg(folder)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    child
+        .stdin
+        .take()
+        .unwrap()
+        .write_all(passphrase.as_bytes())
+        .unwrap();
+    child.wait_with_output().unwrap()
+}
