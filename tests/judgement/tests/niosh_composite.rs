@@ -190,6 +190,48 @@ fn each_task_reads_the_summed_frequency_in_its_own_height_band() -> Outcome {
     Ok(())
 }
 
+/// Section 2.4: STLI from the average load, increments from the largest. By hand, all at 20 lb and 1 a minute:
+/// 20/(20 × 0.94) + 30/20 × (1/0.91 − 1/0.94) = 1.1164, the second task averaging 10 lb with 30 lb at most.
+#[test]
+fn increments_are_made_from_the_largest_load() -> Outcome {
+    let first = task_with(20.0, 20.0, 1.0)?;
+    let uneven = LiftingTask {
+        load_max: Load::new(30.0)?,
+        ..task_with(20.0, 10.0, 1.0)?
+    };
+    let index = composite(&[first, uneven]).ok_or("defined")?;
+    assert!(near(index.index, 1.1164, 0.00005), "{}", index.index);
+    Ok(())
+}
+
+/// Tasks with 40 lb at the origin, 12.75 in away, and 20 lb at a destination that is scored. Each counts by its harder
+/// point: 20/(20 × 0.94) + 10/20 × (1/0.91 − 1/0.94) = 1.0814.
+#[test]
+fn the_harder_of_two_scored_points_counts() -> Outcome {
+    let from_nearby = |task: LiftingTask<Us>| -> Result<LiftingTask<Us>, OutOfRange> {
+        Ok(LiftingTask {
+            h: Length::new(12.75)?,
+            a_origin: Degrees::new(0.0)?,
+            h_destination: Some(task.h),
+            a_destination: task.a_origin,
+            control_at_destination: true,
+            ..task
+        })
+    };
+    let tasks = [
+        from_nearby(task_with(20.0, 20.0, 1.0)?)?,
+        from_nearby(task_with(20.0, 10.0, 1.0)?)?,
+    ];
+    assert!(near(
+        task_limit(&tasks[0]).origin.rwl.value(),
+        40.0 * 0.94,
+        1e-9
+    ));
+    let index = composite(&tasks).ok_or("defined")?;
+    assert!(near(index.index, 1.0814, 0.00005), "{}", index.index);
+    Ok(())
+}
+
 #[test]
 fn no_index_for_one_task_or_beyond_a_cut_off() -> Outcome {
     let fine = task_with(20.0, 20.0, 1.0)?;
