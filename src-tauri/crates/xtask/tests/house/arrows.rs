@@ -23,7 +23,7 @@ const ARROWS: &[(&str, &[&str])] = &[
 ];
 
 /// Arrows of the fuzz targets, which are a workspace of their own.
-const FUZZ_ARROWS: &[(&str, &[&str])] = &[("fuzz", &["door", "record", "lifting"])];
+const FUZZ_ARROWS: &[(&str, &[&str])] = &[("heftwell-fuzz", &["door", "record"])];
 
 /// What is wrong in a workspace's metadata, one sentence each.
 fn faults(metadata: &Value, allowed: &[(&str, &[&str])]) -> Vec<String> {
