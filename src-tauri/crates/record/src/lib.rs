@@ -15,6 +15,8 @@
 //! # Ok::<(), record::RecordError>(())
 //! ```
 
+#![forbid(unsafe_code)]
+
 mod about;
 mod advice;
 mod answer;

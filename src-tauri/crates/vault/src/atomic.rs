@@ -15,15 +15,9 @@ pub(crate) fn write(path: &Path, bytes: &[u8]) -> io::Result<()> {
     rename(&beside, path)
 }
 
-/// Copies a file the same way, bringing the copy to the disk before it gets its name.
-pub(crate) fn copy(from: &Path, to: &Path) -> io::Result<()> {
-    let beside = beside(to);
-    let mut source = File::open(from)?;
-    let mut target = private().create(true).truncate(true).open(&beside)?;
-    io::copy(&mut source, &mut target)?;
-    target.sync_all()?;
-    drop(target);
-    rename(&beside, to)
+/// Brings a file that somebody else wrote to the disk.
+pub(crate) fn sync(path: &Path) -> io::Result<()> {
+    OpenOptions::new().write(true).open(path)?.sync_all()
 }
 
 /// Renames, and brings the new name to the disk.
@@ -71,7 +65,8 @@ pub(crate) fn read_up_to(path: &Path, limit: u64) -> io::Result<Option<Vec<u8>>>
     Ok(Some(bytes))
 }
 
-fn beside(path: &Path) -> PathBuf {
+/// The name a file has while it is being written.
+pub(crate) fn beside(path: &Path) -> PathBuf {
     let mut name = OsString::from(path);
     name.push(".tmp");
     PathBuf::from(name)

@@ -144,12 +144,18 @@ pub(crate) fn check_pages(connection: &Connection) -> Result<(), VaultError> {
         Ok(()) | Err(VaultError::DiskFull) => {}
         Err(error) => return Err(error),
     }
-    let mut statement = connection.prepare("PRAGMA cipher_integrity_check;")?;
-    let a_page_is_wrong = statement.query([])?.next()?.is_some();
-    if a_page_is_wrong || read_setting(connection, "quick_check(1)")?.as_deref() != Some("ok") {
+    // Another process may be bringing its own log over just now, and a page be half written: only a page
+    // that is wrong twice is damaged.
+    let damaged = has_a_wrong_page(connection)? && has_a_wrong_page(connection)?;
+    if damaged || read_setting(connection, "quick_check(1)")?.as_deref() != Some("ok") {
         return Err(VaultError::Damaged(Damage::Page));
     }
     Ok(())
+}
+
+fn has_a_wrong_page(connection: &Connection) -> Result<bool, VaultError> {
+    let mut statement = connection.prepare("PRAGMA cipher_integrity_check;")?;
+    Ok(statement.query([])?.next()?.is_some())
 }
 
 /// Brings everything from the log into the main file and empties the log.

@@ -15,6 +15,8 @@
 //! # Ok::<(), vault::VaultError>(())
 //! ```
 
+#![forbid(unsafe_code)]
+
 mod atomic;
 mod check_in;
 mod connection;

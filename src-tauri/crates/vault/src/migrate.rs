@@ -1,9 +1,12 @@
 //! Bringing a database from an older layout to the newest, one step at a time, forward only.
 
+use std::io::ErrorKind;
+use std::path::Path;
+
 use rusqlite::Connection;
 
 use crate::transact::transact;
-use crate::{Damage, Folder, VaultError, atomic, connection};
+use crate::{Damage, Folder, StorageFailure, VaultError, atomic, connection};
 
 /// One step: the SQL that brings layout `n` to `n + 1`, where `n` is the step's place in the list.
 pub(crate) type Step = &'static str;
@@ -33,8 +36,7 @@ pub(crate) fn upgrade(
     }
     if found < newest {
         if found > 0 {
-            connection::checkpoint(connection)?;
-            atomic::copy(&folder.database(), &folder.database_before(newest))?;
+            copy(connection, &folder.database_before(newest))?;
         }
         for (before, step) in (0..newest)
             .zip(steps)
@@ -68,6 +70,24 @@ pub(crate) fn check_mark(connection: &Connection) -> Result<(), VaultError> {
 pub(crate) fn version(connection: &Connection) -> Result<u32, VaultError> {
     let version: i64 = connection.query_row("PRAGMA user_version;", [], |row| row.get(0))?;
     u32::try_from(version).map_err(|_| VaultError::Damaged(Damage::Schema))
+}
+
+/// Makes a whole, encrypted copy of the database at `path`.
+///
+/// SQLite makes it, not a file copy: closing a file that SQLite has open would let go of its locks
+/// (sqlite.org/howtocorrupt.html, section 2.2).
+fn copy(connection: &Connection, path: &Path) -> Result<(), VaultError> {
+    let unfinished = atomic::beside(path);
+    atomic::remove(&unfinished)?;
+    atomic::create_empty(&unfinished)?;
+    let name = unfinished
+        .to_str()
+        .ok_or(VaultError::Storage(StorageFailure::Io(
+            ErrorKind::InvalidFilename,
+        )))?;
+    connection.execute("VACUUM INTO ?1", [name])?;
+    atomic::sync(&unfinished)?;
+    Ok(atomic::rename(&unfinished, path)?)
 }
 
 fn prove(connection: &Connection) -> Result<(), VaultError> {

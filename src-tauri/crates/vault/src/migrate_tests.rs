@@ -4,8 +4,8 @@ use rusqlite::Connection;
 use tempfile::TempDir;
 use zeroize::Zeroizing;
 
-use super::{STEPS, Step, upgrade, version};
-use crate::keys::DataKey;
+use super::{STEPS, Step, check_mark, upgrade, version};
+use crate::keys::{DataKey, DatabaseKey};
 use crate::{Folder, VaultError, atomic, connection};
 
 /// Steps after the real ones, to have something to come up from. The second depends on the first.
@@ -31,8 +31,7 @@ impl Place {
     }
 
     fn connect(&self) -> Connection {
-        let key = DataKey::from_bytes(Zeroizing::new([1; 32]));
-        connection::open(&self.folder.database(), &key.derive_database_key()).unwrap()
+        connection::open(&self.folder.database(), &key()).unwrap()
     }
 
     /// A database built from the SQL of the first `layout` steps alone.
@@ -70,6 +69,10 @@ impl Place {
 
 fn all_steps() -> Vec<Step> {
     [STEPS, &LATER].concat()
+}
+
+fn key() -> DatabaseKey {
+    DataKey::from_bytes(Zeroizing::new([1; 32])).derive_database_key()
 }
 
 fn newest() -> u32 {
@@ -138,9 +141,17 @@ fn a_step_that_fails_changes_nothing_and_leaves_the_copy() {
     assert_eq!(schema(&place.connect()), before);
     assert_eq!(version(&place.connect()), Ok(newest()));
     assert_eq!(place.copies(), 1);
-    let copy = std::fs::read(place.folder.database_before(newest() + 1)).unwrap();
-    assert!(!copy.starts_with(b"SQLite"), "the copy is encrypted too");
-    assert_eq!(copy, std::fs::read(place.folder.database()).unwrap());
+    let copy = place.folder.database_before(newest() + 1);
+    assert!(
+        !std::fs::read(&copy).unwrap().starts_with(b"SQLite"),
+        "the copy is encrypted too"
+    );
+    let copy = connection::open(&copy, &key()).unwrap();
+    connection::check_pages(&copy).unwrap();
+    assert_eq!(schema(&copy), before);
+    assert_eq!(version(&copy), Ok(newest()));
+    assert_eq!(check_mark(&copy), Ok(()));
+    drop(copy);
 
     // The next release brings a step that works.
     upgrade(
@@ -155,11 +166,7 @@ fn a_step_that_fails_changes_nothing_and_leaves_the_copy() {
 #[test]
 fn a_copy_left_by_a_stop_after_the_last_step_goes_at_the_next_open() {
     let place = Place::at_layout(STEPS.len(), STEPS);
-    atomic::copy(
-        &place.folder.database(),
-        &place.folder.database_before(newest()),
-    )
-    .unwrap();
+    atomic::create_empty(&place.folder.database_before(newest())).unwrap();
     upgrade(&place.connect(), &place.folder, STEPS).unwrap();
     assert_eq!(place.copies(), 0);
 }

@@ -1,4 +1,4 @@
-//! A full disk: said as such, and nothing that was kept is lost.
+//! An open vault: threads, and a full disk, which is said as such and loses nothing that was kept.
 
 use record::{About, Settings, Units, UsedFor};
 use tempfile::TempDir;
@@ -21,6 +21,13 @@ fn create(kept: &TempDir) -> (Vault, Folder) {
         Vault::create_at_cost(&folder, &passphrase(), Cost::FLOOR, &mut random).unwrap(),
         folder,
     )
+}
+
+/// The app keeps it behind a lock and works on it away from the window's thread.
+#[test]
+fn an_open_vault_can_go_to_another_thread() {
+    fn is_send<T: Send>() {}
+    is_send::<Vault>();
 }
 
 /// About 50 KB of answers: more than a dozen pages.
