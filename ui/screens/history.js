@@ -11,7 +11,7 @@ const filter = { show: "all", way: null, since: null };
 
 export async function show() {
   const list = make("div", { class: "stack", id: "entries" });
-  const more = make("div");
+  const more = make("div", { class: "section" });
   await fill(list, more, null);
   return {
     title: say("screen-history-title"),

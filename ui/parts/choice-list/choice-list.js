@@ -12,7 +12,7 @@ class ChoiceList extends HTMLElement {
   set choice({ options, chosen = null }) {
     const pictures = options.filter((option) => option.picture).length;
     const tiles = pictures > 0;
-    this.className = `choice-list choice-list--${tiles ? "tiles" : "rows"} choice-list--${sizeFor(pictures)}`;
+    this.className = `choice-list choice-list--${tiles ? `tiles choice-list--${sizeFor(pictures)}` : "rows"}`;
     this.replaceChildren(
       make("ul", { class: "choice-list__all" },
         options.map((option) => make("li", { class: tiles && !option.picture ? "choice-list__wide" : null }, this.#option(option, option.id === chosen)))),
