@@ -28,7 +28,7 @@ impl std::fmt::Debug for Words {
 }
 
 impl Words {
-    /// Reads the built-in messages of a language. Takes about a millisecond: load once and keep.
+    /// Reads the built-in messages of a language. Takes some milliseconds: load once and keep.
     ///
     /// Never fails: a message that cannot be read is missing, and a missing one is shown in English.
     #[must_use]

@@ -10,9 +10,11 @@ mod format;
 mod language;
 mod messages;
 mod reasons;
+mod wire;
 
 pub use arg::Arg;
 pub use format::{KILOGRAMS_PER_POUND, Rounding, Units};
 pub use language::Language;
 pub use messages::Words;
 pub use reasons::{lower_first, message_id, sentence};
+pub use wire::WireTexts;

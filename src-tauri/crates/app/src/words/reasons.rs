@@ -9,7 +9,7 @@ use lifting::way::Way;
 /// What stands for a value that is not known: messages choose other words by it.
 const NOT_KNOWN: &str = "none";
 /// Values without which a message has other words ready.
-const MAY_BE_UNKNOWN: [&str; 5] = ["pain", "mass", "high", "overdue", "what"];
+const MAY_BE_UNKNOWN: [&str; 5] = ["guess", "high", "overdue", "pain", "what"];
 /// Values that a rule always gives, with the message to show if one should be missing after all.
 const ALWAYS_GIVEN: [(&str, &str); 9] = [
     ("distance", "value-unknown"),

@@ -6,9 +6,9 @@ signs-intro = ¿Es nuevo en las últimas 2 semanas, o va a peor? Entonces no lev
 ## Qué hacer, por grupo
 
 signs-emergency-title = Pida ayuda de emergencia ahora
-signs-emergency-do = Llame ahora a su número de emergencias. No maneje usted. No levante nada. No se quede a solas.
+signs-emergency-do = Llame ya a su número de emergencias. No conduzca. No levante nada. No se quede a solas.
 signs-same-day-title = Pida consejo médico hoy
-signs-same-day-do = Llame hoy a su médico. Si está cerrado, llame al servicio de guardia. Hasta entonces no levante.
+signs-same-day-do = Llame hoy a su médico. Si está cerrado, vaya a urgencias. Hasta entonces no levante.
 signs-surgeon-title = Pregunte primero a su cirujano
 signs-surgeon-do = Primero va el límite escrito de su cirujano. Si no lo tiene, llame y pregunte. Hasta entonces no levante.
 signs-none = Ninguna de estas
@@ -17,7 +17,7 @@ signs-none = Ninguna de estas
 
 signs-whom-title = A quién llamar
 signs-whom-emergency = El número de emergencias de su zona. Apúntelo donde lo vea.
-signs-whom-same-day = Su médico o su clínica. Si está cerrado: el servicio de guardia.
+signs-whom-same-day = Su médico o su clínica. Si está cerrado: urgencias.
 signs-whom-nurse = Una enfermera por teléfono, si tiene ese servicio.
 signs-whom-near = Un vecino o un amigo, para no estar a solas.
 
@@ -27,7 +27,7 @@ signs-stuck-title = ¿Se quedó sin poder moverse al levantar algo?
 signs-stuck-intro = Con calma. Un paso cada vez.
 signs-stuck-do-1 = Baje la carga, o déjela caer lejos de los pies.
 signs-stuck-do-2 = Apóyese en algo firme. Respire despacio.
-signs-stuck-do-3 = Póngase a gatas, o échese de lado.
+signs-stuck-do-3 = Póngase a gatas, o acuéstese de lado.
 signs-stuck-do-4 = Descanse unos minutos. Luego muévase poco a poco.
 signs-stuck-do-5 = ¿Piernas débiles o dormidas, o problemas para orinar o ir al baño? Llame ahora a su número de emergencias.
 
