@@ -27,6 +27,10 @@ pub(crate) fn run(wish: &Wish) -> Result<(), Trouble> {
         command.args(["run", "--fuzz-dir", FOLDER, "--sanitizer", "none", &target]);
         command.args(inputs(&target)?);
         command.args(["--", &format!("-max_total_time={}", minutes * 60)]);
+        let words = tree::root().join(FOLDER).join(format!("{target}.dict"));
+        if words.is_file() {
+            command.arg(format!("-dict={}", words.display()));
+        }
         allow_unstable(&mut command);
         child::run(command)?;
     }
