@@ -18,9 +18,23 @@ pub(crate) use object::ObjectWire;
 pub(crate) use person::PersonWire;
 
 use crate::error::DoorError;
+use crate::fields::{PartFields, fields_of};
 use crate::read::read;
 use request::{AdviseWire, Asked};
 use serde_json::{Map, Value};
+
+/// The fields of the command and of its parts.
+pub(crate) fn fields() -> Vec<PartFields> {
+    let mut parts = vec![
+        ("advise", fields_of::<AdviseWire>()),
+        ("person", fields_of::<PersonWire>()),
+        ("object", fields_of::<ObjectWire>()),
+        ("history", fields_of::<history::HistoryWire>()),
+        ("recent", fields_of::<history::RecentWire>()),
+    ];
+    parts.extend(plan::fields());
+    parts
+}
 
 /// Answers the command.
 ///

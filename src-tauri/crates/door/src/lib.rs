@@ -9,6 +9,7 @@ mod advise;
 mod answer;
 mod choice;
 mod error;
+mod fields;
 mod line;
 mod path;
 mod pose;
@@ -22,5 +23,6 @@ pub use advise::{
 };
 pub use answer::{COMMANDS, answer, answer_alone, answer_parsed, answer_with};
 pub use error::{DoorError, ErrorCode, ok_line};
+pub use fields::{PartFields, fields};
 pub use line::{COMMAND_FIELD, MAX_DEPTH, MAX_LINE_BYTES, Parsed, parse_line};
 pub use read::read;

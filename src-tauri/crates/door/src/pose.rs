@@ -3,6 +3,7 @@
 use crate::advise::{ObjectWire, PersonWire};
 use crate::choice::Choice;
 use crate::error::{DoorError, ErrorCode};
+use crate::fields::fields_of;
 use crate::read::read;
 use lifting::way::Way;
 use serde::Deserialize;
@@ -16,6 +17,11 @@ struct PoseWire {
     _person: Option<PersonWire>,
     #[serde(rename = "object")]
     _object: Option<ObjectWire>,
+}
+
+/// The fields of the command.
+pub(crate) fn fields() -> &'static [&'static str] {
+    fields_of::<PoseWire>()
 }
 
 /// Answers the command.

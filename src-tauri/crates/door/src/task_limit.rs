@@ -7,10 +7,20 @@ pub(crate) use reply::limit_value;
 
 use crate::choice::Choice;
 use crate::error::{DoorError, ErrorCode};
+use crate::fields::{PartFields, fields_of};
 use crate::read::read;
 use lifting::limits::niosh::{LiftingTask, UnitSystem, Units, composite, task_limit as limit_of};
-use request::{MetricCommand, UnitsOnly, UsCommand};
+use request::{MetricCommand, MetricTask, UnitsOnly, UsCommand, UsTask};
 use serde_json::{Map, Value, json};
+
+/// The fields of the command and of its tasks.
+pub(crate) fn fields() -> Vec<PartFields> {
+    vec![
+        ("task_limit", fields_of::<MetricCommand>()),
+        ("tasks metric", fields_of::<MetricTask>()),
+        ("tasks us", fields_of::<UsTask>()),
+    ]
+}
 
 /// Answers the command.
 ///

@@ -2,6 +2,7 @@
 
 use crate::choice::{Choice, set_of};
 use crate::error::{DoorError, ErrorCode};
+use crate::fields::{PartFields, fields_of};
 use crate::section::Section;
 use lifting::body::Region;
 use lifting::plan::{PainBands, Plan, Validity};
@@ -61,6 +62,16 @@ struct BandsWire {
 struct BandWire {
     moderate_from: u8,
     severe_from: u8,
+}
+
+/// The fields of the plan and of its parts.
+pub(super) fn fields() -> Vec<PartFields> {
+    vec![
+        ("plan", fields_of::<PlanWire>()),
+        ("plan.max_by_height", fields_of::<CeilingsWire>()),
+        ("plan.bands", fields_of::<BandsWire>()),
+        ("plan.bands.back", fields_of::<BandWire>()),
+    ]
 }
 
 impl PlanWire {

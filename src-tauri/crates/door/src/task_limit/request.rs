@@ -37,7 +37,7 @@ macro_rules! command {
 
         #[derive(Debug, Deserialize)]
         #[serde(deny_unknown_fields)]
-        struct $task {
+        pub(super) struct $task {
             $h: f64,
             $v_origin: f64,
             $v_destination: f64,
