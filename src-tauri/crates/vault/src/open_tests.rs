@@ -4,7 +4,7 @@ use record::{About, Settings, Units, UsedFor};
 use tempfile::TempDir;
 
 use super::Vault;
-use crate::{Cost, Folder, Passphrase, VaultError};
+use crate::{Cost, Damage, Folder, Passphrase, VaultError};
 
 fn passphrase() -> Passphrase {
     Passphrase::new("a river under old snow".to_owned())
@@ -28,6 +28,47 @@ fn create(kept: &TempDir) -> (Vault, Folder) {
 fn an_open_vault_can_go_to_another_thread() {
     fn is_send<T: Send>() {}
     is_send::<Vault>();
+}
+
+#[test]
+fn a_database_without_our_mark_or_with_a_later_layout_is_not_opened() {
+    let kept = tempfile::tempdir().unwrap();
+    let (vault, folder) = create(&kept);
+    vault
+        .connection
+        .execute_batch("PRAGMA user_version = 1000;")
+        .unwrap();
+    drop(vault);
+    assert_eq!(
+        Vault::open(&folder, &passphrase()).err(),
+        Some(VaultError::Newer)
+    );
+
+    let kept = tempfile::tempdir().unwrap();
+    let (vault, folder) = create(&kept);
+    vault
+        .connection
+        .execute_batch("PRAGMA application_id = 5;")
+        .unwrap();
+    drop(vault);
+    assert_eq!(
+        Vault::open(&folder, &passphrase()).err(),
+        Some(VaultError::Damaged(Damage::Schema))
+    );
+}
+
+#[test]
+fn a_record_that_does_not_decode_is_damaged_and_one_from_later_is_newer() {
+    let kept = tempfile::tempdir().unwrap();
+    let (vault, _) = create(&kept);
+    for (record, expected) in [
+        ("8404018000", VaultError::Damaged(Damage::Record)),
+        ("84040280a0", VaultError::Newer),
+    ] {
+        let put = format!("REPLACE INTO current (kind, record) VALUES (4, x'{record}')");
+        vault.connection.execute(&put, []).unwrap();
+        assert_eq!(vault.settings().load(), Err(expected));
+    }
 }
 
 /// About 50 KB of answers: more than a dozen pages.

@@ -173,3 +173,6 @@ fn link(
     mac.update(&digest.0);
     Ok(mac.finalize().into_bytes().into())
 }
+
+#[cfg(test)]
+mod tests;
