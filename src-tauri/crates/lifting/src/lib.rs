@@ -6,8 +6,10 @@
 pub mod advise;
 pub mod body;
 pub mod limits;
+pub mod loads;
 mod naming;
 pub mod plan;
+pub mod posture;
 pub mod progress;
 pub mod quantity;
 pub mod reason;

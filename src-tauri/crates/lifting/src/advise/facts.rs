@@ -14,6 +14,8 @@ pub const LIGHT: Kilograms = Kilograms::clamped(2.3);
 pub const HEAVY: Kilograms = Kilograms::clamped(10.0);
 /// Stature to which heights in words belong. House rule.
 const WORD_STATURE_CM: f64 = 165.0;
+/// No height in words lies above the end of the equation (NIOSH 94-110: 175 cm); a measured one may.
+const HIGHEST_WORD_CM: f64 = 175.0;
 /// 5th percentile of women's stature (ANSUR II, Gordon et al. 2014: 1525 mm).
 const SHORT_STATURE_CM: f64 = 152.5;
 /// 95th percentile of men's stature (ANSUR II, Gordon et al. 2014: 1870 mm).
@@ -357,7 +359,8 @@ fn height_of_word(person: &Person, word: HeightWord) -> Centimetres {
         HeightWord::Chest => 125.0,
         HeightWord::Overhead => 175.0,
     };
-    Centimetres::clamped(at_165 * stature_cm(person, WORD_STATURE_CM) / WORD_STATURE_CM)
+    let scaled = at_165 * stature_cm(person, WORD_STATURE_CM) / WORD_STATURE_CM;
+    Centimetres::clamped(scaled.min(HIGHEST_WORD_CM))
 }
 
 /// Reach as said; at least what the load's depth makes it (NIOSH 94-110, section 1.1: 20 cm + depth/2,

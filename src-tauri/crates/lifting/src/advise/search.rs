@@ -8,6 +8,7 @@ use super::facts::{Facts, LIGHT, knuckle_height};
 use super::request::Request;
 use crate::limits::hse::{CARRY_WITHOUT_REST, TEAM_OF_TWO};
 use crate::quantity::{Centimetres, Kilograms, Repetitions};
+use crate::rules::who;
 use crate::task::{LoadMass, Task};
 use crate::way::Way;
 
@@ -50,6 +51,9 @@ pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) ->
 /// The ways left after the change, when the judgement then says `Lift`.
 fn enough(request: &Request, task: &Task) -> Option<Ranked> {
     let facts = Facts::of(request, task);
+    if !who::check(&facts).is_empty() {
+        return None; // a limit that stands at one height only can open the door there and nowhere else
+    }
     let assessment = assess(request, &facts);
     assessment.lift().cloned()
 }

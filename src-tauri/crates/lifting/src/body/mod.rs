@@ -1,6 +1,8 @@
 //! The person who would lift, and how the body is today. Everything optional: `None` means "not asked
 //! or not known", which the judgement takes on the careful side (see [`crate::advise::careful`]).
 
+pub mod segments;
+
 use crate::naming::named;
 use crate::quantity::{BodyMass, PainScore, Stature, Weeks};
 use std::collections::BTreeSet;

@@ -1,0 +1,135 @@
+//! The way down and up: from standing to the lowest posture without the load, and up again with it.
+//!
+//! Between key postures the joint angles move together, eased in and out. For drawing, for the work done, and
+//! to find where along the way the back carries most.
+
+use super::skeleton::{Angles, Arm, Leg, Skeleton};
+use super::solve::{Grip, Lowest, knee_leaving};
+use super::stance::Stance;
+
+/// Frames between two key postures.
+const BETWEEN: usize = 8;
+/// Arms of somebody who stands and holds a load before the thighs, rad forward of straight down: house rule.
+const HOLDING: Arm = Arm {
+    upper: 0.12,
+    fore: 0.42,
+};
+
+/// One frame of the way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Frame {
+    /// Where it is: −1 standing before, 0 lowest, 1 standing again.
+    pub at: f64,
+    /// The posture.
+    pub angles: Angles,
+    /// Every joint, the left ankle over the origin.
+    pub skeleton: Skeleton,
+    /// Whether the load is in the hands.
+    pub loaded: bool,
+}
+
+/// The whole way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Path {
+    /// The frames in order.
+    pub frames: Vec<Frame>,
+    /// The moment the rear knee leaves the ground, in a half-kneel where it can be solved.
+    pub leaving: Option<Lowest>,
+}
+
+/// The way down to a lowest posture and up from it.
+#[must_use]
+pub fn path(lowest: &Lowest, grip: &Grip) -> Path {
+    let size = lowest.skeleton.size;
+    let leaving = (lowest.stance == Stance::HalfKneel)
+        .then(|| knee_leaving(size, grip).ok())
+        .flatten();
+    let mut down = vec![standing(false)];
+    let mut up = vec![lowest.angles];
+    if let Some(leaving) = &leaving {
+        let unloaded = Angles {
+            arm_left: HANGING,
+            arm_right: HANGING,
+            ..leaving.angles
+        };
+        down.push(unloaded);
+        up.push(leaving.angles);
+    }
+    down.push(lowest.angles);
+    up.push(standing(true));
+    let frame = |at: f64, angles: Angles, loaded| Frame {
+        at,
+        angles,
+        skeleton: Skeleton::of(size, &angles),
+        loaded,
+    };
+    let going_down = between(&down)
+        .into_iter()
+        .map(|(share, angles)| frame(share - 1.0, angles, false));
+    let coming_up = between(&up)
+        .into_iter()
+        .map(|(share, angles)| frame(share, angles, true));
+    Path {
+        frames: going_down.chain(coming_up).collect(),
+        leaving,
+    }
+}
+
+const HANGING: Arm = Arm {
+    upper: 0.05,
+    fore: 0.15,
+};
+
+fn standing(holding: bool) -> Angles {
+    let leg = Leg {
+        thigh: 0.02,
+        shank: 0.02,
+        foot: 0.0,
+    };
+    let arm = if holding { HOLDING } else { HANGING };
+    Angles {
+        left: leg,
+        right: leg,
+        pelvis: 0.0,
+        trunk: 0.02,
+        arm_left: arm,
+        arm_right: arm,
+    }
+}
+
+/// Eased steps through key postures, with the share of the way; first and last included.
+fn between(keys: &[Angles]) -> Vec<(f64, Angles)> {
+    let legs = keys.len().saturating_sub(1).max(1);
+    let mut all = Vec::new();
+    for (number, pair) in keys.windows(2).enumerate() {
+        let [from, to] = pair else { continue };
+        let first = usize::from(number > 0);
+        for step in first..=BETWEEN {
+            let share = step as f64 / BETWEEN as f64;
+            let eased = share * share * (3.0 - 2.0 * share);
+            all.push(((number as f64 + share) / legs as f64, mix(from, to, eased)));
+        }
+    }
+    all
+}
+
+fn mix(from: &Angles, to: &Angles, share: f64) -> Angles {
+    let of = |a: f64, b: f64| a + (b - a) * share;
+    let leg = |a: Leg, b: Leg| Leg {
+        thigh: of(a.thigh, b.thigh),
+        shank: of(a.shank, b.shank),
+        foot: of(a.foot, b.foot),
+    };
+    let arm = |a: Arm, b: Arm| Arm {
+        upper: of(a.upper, b.upper),
+        fore: of(a.fore, b.fore),
+    };
+    Angles {
+        left: leg(from.left, to.left),
+        right: leg(from.right, to.right),
+        pelvis: of(from.pelvis, to.pelvis),
+        trunk: of(from.trunk, to.trunk),
+        arm_left: arm(from.arm_left, to.arm_left),
+        arm_right: arm(from.arm_right, to.arm_right),
+    }
+}
