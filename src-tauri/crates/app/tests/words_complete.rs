@@ -114,3 +114,16 @@ fn every_member_of_every_closed_list_has_its_messages() {
         assert!(words.has(&id), "{id}");
     }
 }
+
+#[test]
+fn a_way_has_one_name_everywhere() {
+    for language in Language::ALL {
+        let words = Words::load(*language);
+        for way in Way::ALL {
+            assert_eq!(
+                words.text(&message_id("screen-way", way.id())),
+                words.way_name(*way)
+            );
+        }
+    }
+}

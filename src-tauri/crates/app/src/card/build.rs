@@ -1,10 +1,11 @@
 //! Puts the card together.
 
+use super::given::Given;
 use super::model::{AdviceCard, IdText};
-use super::{RULE_VERSION, care, changes, reasons, ways, why};
+use super::{care, changes, reasons, ways, why};
 use crate::words::{Arg, Rounding, Units, Words, message_id};
-use lifting::advise::advice::{Advice, Outcome};
-use lifting::quantity::{Kilograms, Stature};
+use lifting::advise::advice::Outcome;
+use lifting::quantity::Stature;
 use lifting::way::Way;
 
 /// Cautions shown before the fold: more are not read.
@@ -21,9 +22,10 @@ pub struct Reader<'a> {
     pub stature: Option<Stature>,
 }
 
-/// What is shown of an advice.
+/// What is shown of an advice, new or kept.
 #[must_use]
-pub fn card(advice: &Advice, reader: &Reader<'_>) -> AdviceCard {
+pub fn card(advice: impl Into<Given>, reader: &Reader<'_>) -> AdviceCard {
+    let advice = &advice.into().marked_where_guessed();
     let words = reader.words;
     let mut cautions = of_ids(
         words,
@@ -62,7 +64,7 @@ pub fn card(advice: &Advice, reader: &Reader<'_>) -> AdviceCard {
         foot: words.text("foot"),
         limit_text: limit_text(advice, reader),
         who: care::who(advice, words),
-        rule_version: RULE_VERSION,
+        rule_version: advice.rule_version.clone(),
     }
 }
 
@@ -87,7 +89,7 @@ fn offers_a_lift(outcome: &Outcome) -> bool {
     )
 }
 
-fn headline(advice: &Advice, words: &Words) -> String {
+fn headline(advice: &Given, words: &Words) -> String {
     let id = message_id("outcome", advice.outcome.id());
     let way = advice
         .outcome
@@ -129,8 +131,8 @@ fn three_words(outcome: &Outcome, words: &Words) -> Vec<String> {
         .collect()
 }
 
-fn limit_text(advice: &Advice, reader: &Reader<'_>) -> Option<String> {
-    let limit = Kilograms::from(advice.limit.as_ref()?.governing_rwl()).value();
+fn limit_text(advice: &Given, reader: &Reader<'_>) -> Option<String> {
+    let limit = advice.limit?.value();
     if limit <= 0.0 {
         return Some(reader.words.text("limit-none"));
     }

@@ -1,13 +1,14 @@
 //! Who can help when the app cannot say how to lift.
 
 use super::build::of_ids;
+use super::given::Given;
 use super::model::IdText;
 use crate::words::Words;
-use lifting::advise::advice::{Advice, HowSoon, Outcome};
+use lifting::advise::advice::{HowSoon, Outcome};
 use lifting::reason::ReasonId;
 
 /// Who can help, most fitting first; empty where nobody need be asked.
-pub(super) fn who(advice: &Advice, words: &Words) -> Vec<IdText> {
+pub(super) fn who(advice: &Given, words: &Words) -> Vec<IdText> {
     let mut ids: Vec<&'static str> = Vec::new();
     match &advice.outcome {
         Outcome::SeekCare {

@@ -30,14 +30,18 @@ pub(super) fn of(outcome: &Outcome, reader: &Reader<'_>) -> Vec<CardChange> {
     outcome
         .changes()
         .iter()
-        .map(|change| CardChange {
-            kind: kind(change),
-            text: text(change, reader),
-            then: if names_ways {
-                then(&change.ways, reader)
-            } else {
-                reader.words.text("change-then-again")
-            },
+        .map(|change| {
+            let steps = steps(change, reader);
+            CardChange {
+                kind: kind(change),
+                text: text(&steps, reader),
+                steps,
+                then: if names_ways {
+                    then(&change.ways, reader)
+                } else {
+                    reader.words.text("change-then-again")
+                },
+            }
         })
         .collect()
 }
@@ -49,13 +53,15 @@ fn kind(change: &Change) -> &'static str {
     }
 }
 
-fn text(change: &Change, reader: &Reader<'_>) -> String {
-    let steps: Vec<String> = change
-        .steps
-        .iter()
-        .map(|step| step_text(step, reader))
-        .collect();
-    match steps.as_slice() {
+/// The steps in the order of doing them: nothing is moved before its weight is known.
+fn steps(change: &Change, reader: &Reader<'_>) -> Vec<String> {
+    let mut steps = change.steps.clone();
+    steps.sort_by_key(|step| !matches!(step, ChangeStep::FindMass { .. }));
+    steps.iter().map(|step| step_text(step, reader)).collect()
+}
+
+fn text(steps: &[String], reader: &Reader<'_>) -> String {
+    match steps {
         [only] => only.clone(),
         several => {
             let values = [("steps", Arg::Text(several.join(" ")))];

@@ -5,6 +5,7 @@
 mod build;
 mod care;
 mod changes;
+mod given;
 mod model;
 mod reasons;
 mod signs;
@@ -12,6 +13,7 @@ mod ways;
 mod why;
 
 pub use build::{Reader, card};
+pub use given::Given;
 pub use model::{AdviceCard, CardChange, CardReason, CardRuledOut, CardWay, IdText};
 pub use signs::{SignGroup, SignsPage, signs_page};
 

@@ -20,7 +20,7 @@ pub struct CardWay {
     pub name: String,
     /// What it is, in a sentence or two.
     pub gloss: String,
-    /// How to do it, in order; three, or four where a side matters.
+    /// How to do it, in order.
     pub cues: Vec<String>,
     /// Why it is offered, in one line.
     pub why: String,
@@ -42,8 +42,10 @@ pub struct CardRuledOut {
 pub struct CardChange {
     /// The change's id; `together` for several steps.
     pub kind: &'static str,
-    /// What to change.
+    /// What to change, all of it.
     pub text: String,
+    /// The same, one step each; to be done together.
+    pub steps: Vec<String>,
     /// What to do afterwards.
     pub then: String,
 }
@@ -105,5 +107,5 @@ pub struct AdviceCard {
     /// Who can help.
     pub who: Vec<IdText>,
     /// Which rules gave it.
-    pub rule_version: &'static str,
+    pub rule_version: String,
 }

@@ -1,16 +1,16 @@
 //! Every reason, with whose rule it is, how sure it is and where it comes from.
 
 use super::build::Reader;
+use super::given::Given;
 use super::model::CardReason;
 use crate::words::message_id;
-use lifting::advise::advice::Advice;
 use lifting::reason::{Reason, ReasonId};
 
 /// Source ids that say more about how sure a rule is than its class does.
 const OWN_SURENESS: [&str; 2] = ["common_practice", "plan"];
 
 /// Reasons in the advice's order; two that read the same are said once.
-pub(super) fn all(advice: &Advice, reader: &Reader<'_>) -> Vec<CardReason> {
+pub(super) fn all(advice: &Given, reader: &Reader<'_>) -> Vec<CardReason> {
     let mut shown: Vec<CardReason> = Vec::new();
     for reason in &advice.reasons {
         let reason = one(reason, reader);

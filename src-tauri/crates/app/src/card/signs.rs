@@ -31,6 +31,8 @@ pub struct SignsPage {
     pub intro: String,
     /// Most urgent first.
     pub groups: Vec<SignGroup>,
+    /// The heading over whom to call.
+    pub whom_title: String,
     /// Whom to call.
     pub whom: Vec<IdText>,
 }
@@ -53,6 +55,7 @@ pub fn signs_page(words: &Words) -> SignsPage {
             steps(words, "stuck"),
             steps(words, "floor"),
         ],
+        whom_title: words.text("signs-whom-title"),
         whom: of_ids(words, "signs-whom", WHOM.into_iter()),
     }
 }

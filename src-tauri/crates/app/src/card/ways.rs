@@ -1,10 +1,11 @@
 //! Ways that are offered, and ways that may not be used.
 
 use super::build::Reader;
+use super::given::Given;
 use super::model::{CardRuledOut, CardWay};
 use super::why;
 use crate::words::{message_id, sentence};
-use lifting::advise::advice::{Advice, RuledOut};
+use lifting::advise::advice::RuledOut;
 use lifting::reason::{Reason, ReasonId, Value};
 use lifting::way::Way;
 
@@ -12,7 +13,7 @@ use lifting::way::Way;
 const REASONS_NAMED: usize = 2;
 
 /// Ways offered, best first.
-pub(super) fn offered(advice: &Advice, reader: &Reader<'_>) -> Vec<CardWay> {
+pub(super) fn offered(advice: &Given, reader: &Reader<'_>) -> Vec<CardWay> {
     let words = reader.words;
     let first = advice.outcome.ways().first().copied();
     advice
@@ -21,15 +22,13 @@ pub(super) fn offered(advice: &Advice, reader: &Reader<'_>) -> Vec<CardWay> {
         .into_iter()
         .map(|way| {
             let stem = message_id("way", way.id());
-            let own = (1..=3).map(|at| words.text(&format!("{stem}-cue-{at}")));
+            let cue = |at| words.text(&format!("{stem}-cue-{at}"));
+            let first_cue = side_cue(advice, way, reader).unwrap_or_else(|| cue(1));
             CardWay {
                 way: way.id(),
                 name: words.way_name(way),
                 gloss: words.text(&format!("{stem}-gloss")),
-                cues: side_cue(advice, way, reader)
-                    .into_iter()
-                    .chain(own)
-                    .collect(),
+                cues: vec![first_cue, cue(2), cue(3)],
                 why: why_offered(advice, way, first == Some(way), reader),
             }
         })
@@ -37,7 +36,7 @@ pub(super) fn offered(advice: &Advice, reader: &Reader<'_>) -> Vec<CardWay> {
 }
 
 /// Ways that may not be used.
-pub(super) fn ruled_out(advice: &Advice, reader: &Reader<'_>) -> Vec<CardRuledOut> {
+pub(super) fn ruled_out(advice: &Given, reader: &Reader<'_>) -> Vec<CardRuledOut> {
     advice
         .ruled_out
         .iter()
@@ -49,7 +48,7 @@ pub(super) fn ruled_out(advice: &Advice, reader: &Reader<'_>) -> Vec<CardRuledOu
         .collect()
 }
 
-fn why_out(advice: &Advice, out: &RuledOut, reader: &Reader<'_>) -> String {
+fn why_out(advice: &Given, out: &RuledOut, reader: &Reader<'_>) -> String {
     let mut ids = out.because.clone();
     ids.sort_by_key(|id| id.authority());
     let clauses: Vec<String> = ids
@@ -62,7 +61,7 @@ fn why_out(advice: &Advice, out: &RuledOut, reader: &Reader<'_>) -> String {
 }
 
 /// Every reason with this id as it was met; a bare one when it was not kept with its values.
-fn with_values(advice: &Advice, id: ReasonId) -> Vec<Reason> {
+fn with_values(advice: &Given, id: ReasonId) -> Vec<Reason> {
     let met: Vec<Reason> = advice
         .reasons
         .iter()
@@ -76,7 +75,7 @@ fn with_values(advice: &Advice, id: ReasonId) -> Vec<Reason> {
     }
 }
 
-fn why_offered(advice: &Advice, way: Way, first: bool, reader: &Reader<'_>) -> String {
+fn why_offered(advice: &Given, way: Way, first: bool, reader: &Reader<'_>) -> String {
     let words = reader.words;
     let not_first = advice
         .reasons
@@ -92,8 +91,8 @@ fn why_offered(advice: &Advice, way: Way, first: bool, reader: &Reader<'_>) -> S
     }
 }
 
-/// Which knee on the ground, or which leg to stand on.
-fn side_cue(advice: &Advice, way: Way, reader: &Reader<'_>) -> Option<String> {
+/// The first step where a side matters: which knee goes down, or which leg to stand on.
+fn side_cue(advice: &Given, way: Way, reader: &Reader<'_>) -> Option<String> {
     let id = match way {
         Way::HalfKneelingLunge => ReasonId::KneelOn,
         Way::GolfersLift => ReasonId::StandOn,

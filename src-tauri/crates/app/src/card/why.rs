@@ -1,7 +1,8 @@
 //! The one line that says why: of all reasons, the one or two that decided.
 
 use super::build::Reader;
-use lifting::advise::advice::{Advice, Outcome};
+use super::given::Given;
+use lifting::advise::advice::Outcome;
 use lifting::reason::{Reason, ReasonId, Sure};
 use lifting::way::Way;
 
@@ -29,8 +30,8 @@ const CHANGE_FIRST: [ReasonId; 5] = [
     Id::Bulky,
     Id::LongCarry,
 ];
-/// What the body says today, most telling first; what was not asked comes last.
-const TODAY: [ReasonId; 17] = [
+/// What the body says today, most telling first.
+const TODAY: [ReasonId; 18] = [
     Id::BackFlare,
     Id::BackSevere,
     Id::BackVolatile,
@@ -40,14 +41,15 @@ const TODAY: [ReasonId; 17] = [
     Id::NoKneeToKneelOn,
     Id::BalanceNotGood,
     Id::FellLastYear,
+    Id::BackNotAsked,
+    Id::KneeNotAsked,
+    Id::KneelNotAsked,
+    Id::BalanceNotAsked,
     Id::NewKneeNoKneeling,
     Id::ReplacedHip,
     Id::NoLoadedRounding,
     Id::WornKnee,
     Id::WornHip,
-    Id::BackNotAsked,
-    Id::KneeNotAsked,
-    Id::KneelNotAsked,
 ];
 /// What the plan says of the ways.
 const PLAN: [ReasonId; 2] = [Id::PlanNotListed, Id::PlanAvoids];
@@ -60,7 +62,7 @@ const BACK: &[ReasonId] = &[
 const KNEE: &[ReasonId] = &[Id::KneeSevere, Id::WornKnee, Id::KneeNotAsked];
 
 /// The line.
-pub(super) fn line(advice: &Advice, reader: &Reader<'_>) -> String {
+pub(super) fn line(advice: &Given, reader: &Reader<'_>) -> String {
     let chosen = chosen(advice);
     let clause = |reason: &Reason| reader.words.because(reason, reader.units).into();
     match chosen.as_slice() {
@@ -74,7 +76,7 @@ pub(super) fn line(advice: &Advice, reader: &Reader<'_>) -> String {
 }
 
 /// The message for how sure the whole advice is.
-pub(super) fn sure(advice: &Advice) -> &'static str {
+pub(super) fn sure(advice: &Given) -> &'static str {
     let Some(first) = chosen(advice).into_iter().next() else {
         return "sure-line-house";
     };
@@ -85,13 +87,12 @@ pub(super) fn sure(advice: &Advice) -> &'static str {
         ("common_practice", _) if lifts => "sure-line-practice",
         ("common_practice", _) => "sure-line-common",
         (_, Sure::Published) => "sure-line-published",
-        _ if lifts => "sure-line-practice",
         _ => "sure-line-house",
     }
 }
 
 /// The one or two reasons that decided.
-fn chosen(advice: &Advice) -> Vec<Reason> {
+fn chosen(advice: &Given) -> Vec<Reason> {
     match &advice.outcome {
         Outcome::Lift { ways } => for_lift(advice, ways.first),
         Outcome::LiftWithChange { .. } => of_list(advice, &CHANGE_FIRST, 2),
@@ -102,7 +103,7 @@ fn chosen(advice: &Advice) -> Vec<Reason> {
     }
 }
 
-fn against(advice: &Advice) -> Vec<Reason> {
+fn against(advice: &Given) -> Vec<Reason> {
     let first = of_list(advice, &AGAINST, 1);
     let no_way = first.iter().any(|reason| reason.id == Id::NoWayLeft);
     if !no_way {
@@ -117,7 +118,7 @@ fn against(advice: &Advice) -> Vec<Reason> {
 }
 
 /// A plan's word first; else the body's word with what the way does about it; else what speaks for the way.
-fn for_lift(advice: &Advice, way: Way) -> Vec<Reason> {
+fn for_lift(advice: &Given, way: Way) -> Vec<Reason> {
     let speaks = speaks_for(advice, way);
     if way == Way::Upright {
         return speaks.into_iter().collect();
@@ -145,7 +146,7 @@ fn eased_by(id: ReasonId, way: Way) -> &'static [ReasonId] {
 }
 
 /// What speaks for a way: the best reason met, or what the way is always good for.
-pub(super) fn speaks_for(advice: &Advice, way: Way) -> Option<Reason> {
+pub(super) fn speaks_for(advice: &Given, way: Way) -> Option<Reason> {
     let (candidates, always): (&[ReasonId], Option<ReasonId>) = match way {
         Way::HipHinge => (
             &[Id::HingeEasesKnee, Id::HingeLongRun, Id::HingeMovesMost],
@@ -185,7 +186,7 @@ pub(super) const fn holds_back(id: ReasonId) -> &'static [Way] {
     }
 }
 
-fn of_list(advice: &Advice, list: &[ReasonId], most: usize) -> Vec<Reason> {
+fn of_list(advice: &Given, list: &[ReasonId], most: usize) -> Vec<Reason> {
     list.iter()
         .flat_map(|id| advice.reasons.iter().filter(move |reason| reason.id == *id))
         .take(most)

@@ -49,7 +49,8 @@ fn silent_ending(word: &str, vowel: impl Fn(char) -> bool) -> bool {
     };
     let heard_es = ["s", "x", "z", "c", "g", "ch", "sh"];
     if let Some(last) = before("e") {
-        return !vowel(last) && !(last == 'l' && word.len() > 3 && ends_in_consonant_l(word));
+        let syllabic_l = last == 'l' && word.len() > 3 && ends_in_consonant_l(word);
+        return !vowel(last) && !syllabic_l;
     }
     if let Some(last) = before("ed") {
         return !vowel(last) && !"td".contains(last);
