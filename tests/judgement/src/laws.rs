@@ -1,7 +1,7 @@
 //! The laws: what must hold for every input. Each returns what was broken, in words.
 
 use lifting::advise::advice::{Advice, Caution, Outcome};
-use lifting::advise::{Request, advise};
+use lifting::advise::{Request, judge};
 use lifting::body::{BackState, Balance, Condition, Kneeling, Region, WarningSign};
 use lifting::plan::Validity;
 use lifting::quantity::{Kilograms, PainScore};
@@ -274,7 +274,7 @@ fn changes_are_enough(request: &Request, advice: &Advice, broken: &mut Vec<Strin
     for change in advice.outcome.changes() {
         let mut changed = request.clone();
         changed.task = change.apply(&request.task);
-        let then = advise(&changed).outcome;
+        let then = judge(&changed).outcome;
         if !matches!(then, Outcome::Lift { .. }) {
             let steps: Vec<&str> = change.steps.iter().map(|step| step.id()).collect();
             broken.push(format!("{steps:?} applied gives {}", then.id()));

@@ -2,7 +2,7 @@
 
 use judgement::{any, laws};
 use lifting::advise::advice::Advice;
-use lifting::advise::{Request, advise};
+use lifting::advise::{Request, advise, judge};
 use lifting::body::Region;
 use lifting::progress::{Progress, propose};
 use lifting::quantity::{Centimetres, Kilograms, PainScore, Repetitions};
@@ -10,7 +10,7 @@ use lifting::task::{LoadMass, Reach};
 use proptest::prelude::*;
 
 fn harder_never_more(kinder: &Request, harder: &Request) -> Result<(), TestCaseError> {
-    let (kinder_says, harder_says) = (advise(kinder), advise(harder));
+    let (kinder_says, harder_says) = (judge(kinder), judge(harder));
     prop_assert!(
         harder_says.outcome.permissiveness() <= kinder_says.outcome.permissiveness(),
         "{kinder_says:#?}\n{harder_says:#?}"
@@ -34,10 +34,10 @@ proptest! {
 
     #[test]
     fn every_request_gets_one_advice_that_keeps_the_laws(request in any::request()) {
-        let advice = advise(&request);
+        let advice = judge(&request);
         let broken = laws::broken(&request, &advice);
         prop_assert!(broken.is_empty(), "{broken:#?}\n{advice:#?}");
-        prop_assert_eq!(advice, advise(&request), "same input, same advice");
+        prop_assert_eq!(advice, judge(&request), "same input, same advice");
     }
 
     #[test]
@@ -91,7 +91,7 @@ proptest! {
     fn a_plan_without_bands_is_never_more_permissive_than_none(request in any::request()) {
         let mut without = request.clone();
         without.plan = None;
-        let (with, without) = (advise(&request), advise(&without));
+        let (with, without) = (judge(&request), judge(&without));
         let relaxed = without.outcome.permissiveness() == 0; // a surgeon's limit or a child's plan opens the door
         prop_assert!(relaxed || with.outcome.permissiveness() <= without.outcome.permissiveness());
     }
@@ -111,5 +111,28 @@ proptest! {
         worse.worst_during = history.worst_during.map(|pain| PainScore::of(pain.value() + more));
         let rank = |progress: Progress| match progress { Progress::StepUp => 2, Progress::Hold => 1, Progress::StepDown => 0 };
         prop_assert!(rank(propose(&person, Some(&plan), &worse).progress) <= rank(proposal.progress));
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(1_000))]
+
+    #[test]
+    fn the_model_orders_and_explains_and_decides_nothing(request in any::request()) {
+        let (with, by_rules) = (advise(&request), judge(&request));
+        let sorted = |advice: &Advice| {
+            let mut ways = advice.outcome.ways();
+            ways.sort();
+            ways
+        };
+        prop_assert_eq!(with.outcome.id(), by_rules.outcome.id());
+        prop_assert_eq!(sorted(&with), sorted(&by_rules));
+        prop_assert_eq!(with.outcome.changes(), by_rules.outcome.changes());
+        prop_assert_eq!(with.heaviest_today, by_rules.heaviest_today);
+        let broken = laws::broken(&request, &with);
+        prop_assert!(broken.is_empty(), "{broken:#?}\n{with:#?}");
+        for loads in &with.loads {
+            prop_assert!(loads.compression.value().is_finite() && loads.energy.value() >= 0.0);
+        }
     }
 }

@@ -2,7 +2,7 @@
 //! axis makes an outcome more permissive.
 
 use judgement::{grid, laws};
-use lifting::advise::{Request, advise};
+use lifting::advise::{Request, judge};
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
 
@@ -62,7 +62,7 @@ fn judge_body(number: usize) -> Vec<u8> {
     (0..grid::TASKS)
         .map(|task| {
             let request = Request::new(person.clone(), grid::task(task));
-            let advice = advise(&request);
+            let advice = judge(&request);
             let broken = laws::broken(&request, &advice);
             assert!(broken.is_empty(), "{broken:#?}\n{request:#?}\n{advice:#?}");
             advice.outcome.permissiveness()

@@ -5,6 +5,7 @@
 
 pub mod advise;
 pub mod body;
+pub mod energy;
 pub mod limits;
 pub mod loads;
 mod naming;

@@ -102,6 +102,45 @@ quantity!(
     Weeks, "time", "weeks", 0.0 ..= 5200.0
 );
 
+macro_rules! result {
+    ($(#[$doc:meta])* $name:ident, $unit:literal) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+        pub struct $name(f64);
+
+        impl $name {
+            #[doc = concat!("A result in ", $unit, ".")]
+            #[must_use]
+            pub const fn of(value: f64) -> Self {
+                Self(value)
+            }
+
+            #[doc = concat!("The number in ", $unit, ".")]
+            #[must_use]
+            pub const fn value(self) -> f64 {
+                self.0
+            }
+        }
+    };
+}
+
+result!(
+    /// A force; only ever a result of our own computation.
+    Newtons, "N"
+);
+result!(
+    /// A moment; only ever a result of our own computation.
+    NewtonMetres, "N·m"
+);
+result!(
+    /// Energy of the body; only ever a result of our own computation.
+    Kilocalories, "kcal"
+);
+result!(
+    /// Mechanical work; only ever a result of our own computation.
+    Joules, "J"
+);
+
 /// Pain on the numeric rating scale: a whole number, 0 none to 10 worst imaginable.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct PainScore(u8);

@@ -3,7 +3,7 @@
 
 use crate::body::{Region, WarningSign};
 use crate::naming::named;
-use crate::quantity::{Centimetres, Kilograms, Metres, PainScore, Repetitions, Weeks};
+use crate::quantity::{Centimetres, Kilograms, Metres, Newtons, PainScore, Repetitions, Weeks};
 use crate::way::Way;
 
 named!(
@@ -57,6 +57,8 @@ pub enum Value {
     Way(Way),
     /// A warning sign.
     Sign(WarningSign),
+    /// A force.
+    Force(Newtons),
     /// A word from a closed list of ids.
     Id(&'static str),
 }
@@ -249,6 +251,12 @@ reasons! {
     GolferLongRun = "golfer_long_run": 6, Practice, "common_practice", House;
     /// Used for most of the last two weeks: an equal one goes first. Argument `way`.
     Variety = "variety": 6, Practice, "common_practice", House;
+    /// The posture model finds another way lighter on the low back; trade practice decides. Argument `way`.
+    ModelDiffers = "model_differs": 6, Practice, "posture_model", Estimate;
+    /// Even within the published weight, the model's force on the low back passes 3400 N. Arguments `way`, `force`.
+    ForceOverActionLimit = "force_over_action_limit": 6, Practice, "niosh_1981", Published;
+    /// Lifting on and on at this pace costs more energy than is published for this long. Arguments `rate`, `limit`.
+    EnergyOverLimit = "energy_over_limit": 6, Practice, "niosh_1994", Published;
     // 7. Outcome
     /// No way is left.
     NoWayLeft = "no_way_left": 7, Today, "house_rule", House;

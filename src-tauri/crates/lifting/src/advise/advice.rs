@@ -2,6 +2,7 @@
 
 use super::change::Change;
 use crate::limits::niosh::TaskLimit;
+use crate::loads::summary::WayLoads;
 use crate::naming::named;
 use crate::quantity::Kilograms;
 use crate::reason::{Reason, ReasonId};
@@ -251,4 +252,6 @@ pub struct Advice {
     pub heaviest_today: Option<Kilograms>,
     /// The published limit for healthy adults on this task; absent when no lift was judged.
     pub limit: Option<TaskLimit>,
+    /// What each offered way costs by the posture model; empty when none was asked or no way is offered.
+    pub loads: Vec<WayLoads>,
 }

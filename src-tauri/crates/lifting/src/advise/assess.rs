@@ -8,6 +8,7 @@ use crate::limits::niosh::TaskLimit;
 use crate::reason::Reason;
 use crate::rules::ways::Verdict;
 use crate::rules::{plan, task, ways};
+use crate::way::Way;
 
 /// What one task comes to.
 #[derive(Debug, Clone)]
@@ -45,12 +46,22 @@ impl Assessment {
     }
 }
 
-/// Assesses one task for the request's person, plan and habits.
+/// Assesses one task by rules alone.
 pub(crate) fn assess(request: &Request, facts: &Facts<'_>) -> Assessment {
+    assess_with(request, facts, |_| None)
+}
+
+/// Assesses one task for the request's person, plan and habits. `modelled` may order ways that are equal by
+/// trade rules; it changes nothing else.
+pub(crate) fn assess_with(
+    request: &Request,
+    facts: &Facts<'_>,
+    modelled: impl Fn(Way) -> Option<(f64, f64)>,
+) -> Assessment {
     let plan = plan::check(facts);
     let task = task::check(facts);
     let verdicts = ways::judge(facts);
-    let ranked = ranking::rank(&verdicts, &request.recent);
+    let ranked = ranking::rank(&verdicts, &request.recent, modelled);
     let against: Vec<Reason> = plan.against.iter().chain(&task.against).cloned().collect();
     let reasons = plan
         .notes

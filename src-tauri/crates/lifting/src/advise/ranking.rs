@@ -1,4 +1,5 @@
-//! Step 6. Trade rules first, then variety, then the order in which the ways are listed.
+//! Step 6. Trade rules first; among ways equal by them the smallest worst ratio of modelled load to yardstick,
+//! then energy, then variety, then the order in which the ways are listed.
 
 use super::advice::Ranked;
 use super::request::RecentUse;
@@ -13,33 +14,61 @@ pub(crate) struct Ranking {
     pub(crate) yielded: Vec<Reason>,
 }
 
-/// Ranks the usable ways. `None` when none of them may come first.
-pub(crate) fn rank(verdicts: &[Verdict], recent: &RecentUse) -> Ranking {
-    let mut usable: Vec<&Verdict> = verdicts.iter().filter(|verdict| verdict.usable()).collect();
-    usable.sort_by_key(|verdict| {
-        (
-            !verdict.may_be_first(),
-            -verdict.weight(),
-            recent.mostly(verdict.way),
-        )
-    });
+/// Ratios nearer than this count as equal: the model is no finer. House rule.
+const RATIO_STEP: f64 = 0.1;
+/// Energies nearer than this count as equal, kcal a lift. House rule.
+const ENERGY_STEP: f64 = 0.1;
+
+/// Ranks the usable ways. `None` when none of them may come first. `modelled` gives, for a way, the worst ratio
+/// of load to yardstick and the energy of a lift; without it trade rules and variety rank alone.
+pub(crate) fn rank(
+    verdicts: &[Verdict],
+    recent: &RecentUse,
+    modelled: impl Fn(Way) -> Option<(f64, f64)>,
+) -> Ranking {
+    let mut usable: Vec<(Place, &Verdict)> = verdicts
+        .iter()
+        .filter(|verdict| verdict.usable())
+        .map(|verdict| (Place::of(verdict, modelled(verdict.way)), verdict))
+        .collect();
+    usable.sort_by_key(|(place, verdict)| (*place, recent.mostly(verdict.way)));
+    let yields = |place: &Place, way: Way| {
+        usable
+            .iter()
+            .any(|(other, verdict)| verdict.way != way && other == place)
+    };
     let yielded = usable
         .iter()
-        .filter(|verdict| recent.mostly(verdict.way) && yields(verdict, &usable))
-        .map(|verdict| Reason::of(ReasonId::Variety).with("way", Value::Way(verdict.way)))
+        .filter(|(place, verdict)| recent.mostly(verdict.way) && yields(place, verdict.way))
+        .map(|(_, verdict)| Reason::of(ReasonId::Variety).with("way", Value::Way(verdict.way)))
         .collect();
-    let order: Vec<Way> = usable.iter().map(|verdict| verdict.way).collect();
-    let may_lead = usable.first().is_some_and(|verdict| verdict.may_be_first());
+    let order: Vec<Way> = usable.iter().map(|(_, verdict)| verdict.way).collect();
+    let may_lead = usable
+        .first()
+        .is_some_and(|(_, verdict)| verdict.may_be_first());
     Ranking {
         ways: Ranked::from_list(&order).filter(|_| may_lead),
         yielded,
     }
 }
 
-fn yields(verdict: &Verdict, usable: &[&Verdict]) -> bool {
-    usable.iter().any(|other| {
-        other.way != verdict.way
-            && other.may_be_first() == verdict.may_be_first()
-            && other.weight() == verdict.weight()
-    })
+/// Where a way stands before variety is asked. Smaller is better.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Place {
+    not_first: bool,
+    weight_against: i32,
+    ratio_steps: u64,
+    energy_steps: u64,
+}
+
+impl Place {
+    fn of(verdict: &Verdict, modelled: Option<(f64, f64)>) -> Self {
+        let (ratio, energy) = modelled.unwrap_or((0.0, 0.0));
+        Self {
+            not_first: !verdict.may_be_first(),
+            weight_against: -verdict.weight(),
+            ratio_steps: (ratio / RATIO_STEP).round() as u64,
+            energy_steps: (energy / ENERGY_STEP).round() as u64,
+        }
+    }
 }

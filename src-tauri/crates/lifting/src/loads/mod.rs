@@ -6,3 +6,4 @@ pub mod lift;
 pub mod peak;
 pub mod spine;
 pub mod statics;
+pub mod summary;
