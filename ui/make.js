@@ -55,9 +55,9 @@ export function section(title, ...children) {
   return inside.length === 0 ? null : make("section", { class: "section" }, make("h2", { text: title }), ...inside);
 }
 
-/** One button that stays in reach of the thumb while a long page scrolls. */
-export function stayingAction(child) {
-  return make("div", { class: "actions actions--stay" }, child);
+/** A long page that scrolls above one button, which stays in reach of the thumb and covers nothing. */
+export function scrollAbove(action, ...children) {
+  return [make("div", { class: "scroll" }, ...children), actions(action)];
 }
 
 /** The buttons at the foot of a page. */

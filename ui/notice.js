@@ -1,5 +1,6 @@
 /** What was just kept, said once on the page that follows. */
 import { ask } from "./backend.js";
+import { announce } from "./frame.js";
 import { button, make } from "./make.js";
 import { act, redraw } from "./router.js";
 import { session } from "./session.js";
@@ -13,6 +14,7 @@ export function takeNotice() {
   if (!notice) {
     return null;
   }
+  announce(notice.text);
   const undo = () => act(async () => {
     await ask("lift_undo", { id: notice.undo });
     session.notice = { text: say("screen-undone"), undo: null };

@@ -1,5 +1,5 @@
 /** All answers of this walk, each with a way to change it. */
-import { button, heading, make, stayingAction } from "../make.js";
+import { button, heading, make, scrollAbove } from "../make.js";
 import { act, go } from "../router.js";
 import { confirmAnswers, pageHere } from "../walk.js";
 import { backOf } from "../flow/place.js";
@@ -14,10 +14,10 @@ export async function show() {
     title: page.title,
     back: backOf(page),
     home: true,
-    body: [
+    body: scrollAbove(
+      button(page.button, "main", () => act(confirmAnswers), { id: "confirm" }),
       heading(page.title),
       make("check-rows", { props: { rows: page.rows }, on: { "check-rows-change": (event) => go(`#/walk/${event.detail}`) } }),
-      stayingAction(button(page.button, "main", () => act(confirmAnswers), { id: "confirm" })),
-    ],
+    ),
   };
 }

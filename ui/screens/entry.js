@@ -20,7 +20,7 @@ export async function show({ id }) {
       heading(entry.title),
       make("check-rows", { props: { rows: facts } }),
       link(say("screen-save-link"), `#/save/${entry.id}`, { class: "button button--second", id: "save" }),
-      make("details", {}, make("summary", { text: say("screen-entry-answers") }), make("check-rows", { props: { rows } })),
+      make("details", {}, make("summary", { text: say("screen-entry-answers") }), make("check-rows", { props: { rows: rows.map(({ label, text }) => ({ label, text })) } })),
       advice ? make("details", {}, make("summary", { text: say("screen-entry-advice") }), make("advice-card", { props: { advice: { card: advice, live: false } } })) : null,
     ],
   };

@@ -1,6 +1,6 @@
 /** Home: the big button, what waits to be answered, saved tasks, what was last. */
 import { ask } from "../backend.js";
-import { button, heading, link, make, para, section, stayingAction } from "../make.js";
+import { button, heading, link, make, para, scrollAbove, section } from "../make.js";
 import { takeNotice } from "../notice.js";
 import { act, go } from "../router.js";
 import { resumeWalk, startWalk } from "../walk.js";
@@ -14,7 +14,8 @@ export async function show() {
   const home = await ask("home");
   return {
     title: say("screen-home"),
-    body: [
+    body: scrollAbove(
+      button(say("screen-home-check"), "main", () => begin(home, null), { id: "check-lift" }),
       heading(say(GREETINGS[home.greeting_part] ?? "screen-greeting-day")),
       session.demo ? para(say("screen-demo"), "note") : null,
       takeNotice(),
@@ -29,8 +30,7 @@ export async function show() {
       home.body_kept ? section(say("screen-body-kept-title"), para(home.body_kept.text), para(home.body_kept.until_text, "hint")) : null,
       section(say("screen-recent-title"), home.recent.map((entry) => make("lift-entry", { props: { entry } }))),
       pages(),
-      stayingAction(button(say("screen-home-check"), "main", () => begin(home, null), { id: "check-lift" })),
-    ],
+    ),
   };
 }
 
@@ -48,7 +48,7 @@ function openSign(sign) {
     make("div", {},
       make("p", {}, make("b", { text: sign.text }), ` ${sign.since_text}`),
       link(say("screen-signs-link"), "#/signs"),
-      sign.signs?.length ? link(say("screen-sign-clear-link"), "#/sign-clear", { id: "sign-clear" }) : null));
+      link(say("screen-sign-clear-link"), "#/sign-clear", { id: "sign-clear" })));
 }
 
 function draft(open) {

@@ -78,18 +78,25 @@ class AdviceCard extends HTMLElement {
     return section(
       say("screen-advice-changes"),
       changes.length > 1 ? para(say("screen-advice-changes-any"), "hint") : null,
-      changes.length ? this.#list(changes.map(({ kind, text, then }) => ({ id: kind, text, note: then })), outcome === "lift_with_change" ? "change" : null) : null,
+      changes.length ? make("ul", { class: "advice-card__list" }, changes.map((change) => this.#change(change, outcome))) : null,
     );
+  }
+
+  #change({ kind, text, steps = [], then }, outcome) {
+    const several = steps.length > 1;
+    return make("li", { "data-id": kind }, icon(outcome === "lift_with_change" ? "change" : "dot"),
+      make("div", {},
+        several ? para(say("screen-advice-together"), "advice-card__step") : para(text, "advice-card__step"),
+        several ? make("ol", { class: "advice-card__steps" }, steps.map((step) => make("li", { text: step }))) : null,
+        para(then, "advice-card__step advice-card__note")));
   }
 
   #alternatives({ alternatives }) {
     return section(say("screen-advice-alternatives"), alternatives.length ? this.#list(alternatives) : null);
   }
 
-  #list(rows, mark = null) {
-    return make("ul", { class: "advice-card__list" },
-      rows.map(({ id, text, note }) => make("li", { "data-id": id }, icon(mark ?? "dot"),
-        make("span", {}, text, note ? make("span", { class: "advice-card__note", text: note }) : null))));
+  #list(rows) {
+    return make("ul", { class: "advice-card__list" }, rows.map(({ id, text }) => make("li", { "data-id": id }, icon("dot"), make("span", { text }))));
   }
 
   #reasons({ reasons }) {
