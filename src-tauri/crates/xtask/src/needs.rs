@@ -93,8 +93,8 @@ pub(crate) const FUZZ: &[Need] = &[Need {
 
 /// What the UI logic tests take.
 pub(crate) const SCRIPT: &[Need] = &[Need {
-    what: "Node.js 18 or newer (it has a test runner)",
-    proof: Proof::Runs(&["node", "--test", "--version"]),
+    what: "Node.js 18.15 or newer (it has a test runner)",
+    proof: Proof::Runs(&["node", "--test", "--test-reporter=spec", "--version"]),
     packages: &["nodejs"],
 }];
 

@@ -23,7 +23,7 @@ fn run(_: &How) -> Result<(), Trouble> {
         return Err(Trouble::Nothing("tests/ui holds no *.test.mjs"));
     }
     let mut command = child::program("node");
-    command.arg("--test");
+    command.args(["--test", "--test-reporter=spec"]);
     command.args(tests.iter().map(|path| shorter(path, &root)));
     child::run(command)
 }
