@@ -82,18 +82,4 @@ mod tests {
     fn a_line_that_cannot_be_taken_apart_is_answered_here() {
         assert!(answer("{").unwrap().contains("bad_json"));
     }
-
-    #[test]
-    fn the_figure_is_not_built_but_its_line_is_read() {
-        assert!(
-            answer(r#"{"do":"pose","way":"squat"}"#)
-                .unwrap()
-                .contains(r#""code":"not_built""#)
-        );
-        assert!(
-            answer(r#"{"do":"pose","way":"leap"}"#)
-                .unwrap()
-                .contains(r#""code":"not_a_choice","field":"way""#)
-        );
-    }
 }

@@ -43,6 +43,12 @@ pub(crate) struct PersonWire {
 }
 
 impl PersonWire {
+    /// The person for a figure: warning signs need not have been asked.
+    pub(crate) fn for_figure(mut self) -> Result<Person, DoorError> {
+        self.flags.get_or_insert_default();
+        self.checked()
+    }
+
     /// The person, every number checked.
     pub(crate) fn checked(self) -> Result<Person, DoorError> {
         if self.note.is_some_and(|note| note.len() > LONGEST_NOTE) {

@@ -39,9 +39,6 @@ pub enum NoPosture {
     /// The centre of mass would leave the support.
     #[error("body and load would tip over")]
     TipsOver,
-    /// The load is in the way: too high or too wide for this way.
-    #[error("the load cannot be gripped this way")]
-    InTheWay,
 }
 
 /// What is gripped, and where.
