@@ -5,7 +5,7 @@
  */
 import { button, heading, make, para, section } from "../../make.js";
 import { say } from "../../words.js";
-import { drawPicture } from "../../pictures/pictures.js";
+import { drawPicture, hasPicture } from "../../pictures/pictures.js";
 import { icon } from "../../pictures/icons.js";
 import "../caution-list/caution-list.js";
 import "../outcome-mark/outcome-mark.js";
@@ -36,7 +36,9 @@ class AdviceCard extends HTMLElement {
     ].filter(Boolean);
   }
 
-  #look({ picture, three_words: words }) {
+  #look({ picture: given, three_words: words, changes, outcome }) {
+    const change = outcome === "lift_with_change" && changes.length > 0 ? changes[0].kind : null;
+    const picture = given ?? (hasPicture(change) ? change : null);
     if (!picture && words.length === 0) {
       return null;
     }
