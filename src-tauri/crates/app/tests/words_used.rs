@@ -5,10 +5,10 @@ mod words_support;
 use app::words::Language;
 use std::collections::BTreeSet;
 use words_support::catalog::messages;
-use words_support::sources::quoted;
+use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 24] = [
+const COMPOSED: [&str; 25] = [
     "alternative-",
     "authority-",
     "because-",
@@ -30,6 +30,7 @@ const COMPOSED: [&str; 24] = [
     "signs-stuck-do-",
     "signs-whom-",
     "source-",
+    "thing-",
     "sure-",
     "way-",
     "who-",
@@ -87,6 +88,14 @@ fn every_message_that_the_app_names_in_full_is_there() {
     }
 }
 
+#[test]
+fn every_message_asked_for_by_name_is_there() {
+    let there = ids();
+    for id in asked_for("src", "rs", &[".text(", ".format("]) {
+        assert!(there.contains(&id), "{id}");
+    }
+}
+
 fn ids() -> BTreeSet<String> {
     messages(Language::English)
         .into_iter()
@@ -113,10 +122,15 @@ fn used(id: &str, sources: &BTreeSet<String>) -> bool {
             .and_then(|rest| rest.parse().ok())
             .is_some_and(|at| numbers.contains(&at))
     });
-    numbered || sources.contains(id) || composed(id, sources)
+    let with_ending = ENDINGS
+        .iter()
+        .filter_map(|ending| id.strip_suffix(ending))
+        .any(|stem| sources.contains(stem));
+    numbered || sources.contains(id) || with_ending || composed(id, sources)
 }
 
 fn composed(id: &str, sources: &BTreeSet<String>) -> bool {
+    let known = |part: &str| sources.contains(part) || sources.contains(&part.replace('-', "_"));
     COMPOSED
         .iter()
         .filter_map(|prefix| id.strip_prefix(prefix))
@@ -124,8 +138,10 @@ fn composed(id: &str, sources: &BTreeSet<String>) -> bool {
             let stems = ENDINGS
                 .iter()
                 .filter_map(|ending| rest.strip_suffix(ending));
-            std::iter::once(rest)
-                .chain(stems)
-                .any(|stem| sources.contains(stem) || sources.contains(&stem.replace('-', "_")))
+            // The id of something, or of a question and one of its options.
+            std::iter::once(rest).chain(stems).any(|stem| {
+                let mut cuts = stem.match_indices('-');
+                known(stem) || cuts.any(|(at, _)| known(&stem[..at]) && known(&stem[at + 1..]))
+            })
         })
 }

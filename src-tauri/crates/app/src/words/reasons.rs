@@ -106,6 +106,8 @@ impl Words {
             Value::Distance(distance) => self
                 .distance(distance.value(), units, Rounding::Nearest)
                 .into(),
+            // Whole newtons: a model is not finer than that.
+            Value::Force(force) => self.number(force.value().round()).into(),
             Value::Count(count) => count.count().into(),
             Value::Pain(pain) => pain.value().into(),
             Value::Ratio(ratio) => ratio.into(),

@@ -20,6 +20,28 @@ pub(crate) fn quoted(folder: &str, ending: &str) -> BTreeSet<String> {
     found
 }
 
+/// Ids that stand in quotes right after one of these calls.
+pub(crate) fn asked_for(folder: &str, ending: &str, calls: &[&str]) -> BTreeSet<String> {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    let mut found = BTreeSet::new();
+    for path in files(&root, ending) {
+        let text = std::fs::read_to_string(&path).expect("a source file");
+        for call in calls {
+            let after = text
+                .split(call)
+                .skip(1)
+                .filter_map(|rest| rest.trim_start().strip_prefix('"'));
+            found.extend(
+                after
+                    .filter_map(|rest| rest.split('"').next())
+                    .filter(|id| is_id(id))
+                    .map(str::to_owned),
+            );
+        }
+    }
+    found
+}
+
 /// Lower-case words joined by hyphens or underscores; a blank is never part of an id.
 fn is_id(part: &str) -> bool {
     !part.is_empty()

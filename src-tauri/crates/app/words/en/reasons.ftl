@@ -281,6 +281,12 @@ because-golfer-long-run = a golfer's lift suits many light lifts
 reason-golfer-long-run = By common practice, the golfer's lift suits many light lifts in a row.
 because-variety = another way spreads the work
 reason-variety = In the last two weeks you mostly used one way: { $way }. Another one spreads the work.
+because-model-differs = a body model finds { $way } lighter on the low back
+reason-model-differs = A body model finds another way lighter on the low back: { $way }. We follow common practice, and say both.
+because-force-over-action-limit = a body model puts a high force on the low back
+reason-force-over-action-limit = With this way a body model puts a high force on the low back: { $way }. It passes a published mark for workers. Keep it close and slow.
+because-energy-over-limit = at this pace it takes too much effort for so long
+reason-energy-over-limit = At this pace it takes more effort than published limits allow for so long. Rest more often.
 
 ## What is left
 

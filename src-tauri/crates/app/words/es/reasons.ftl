@@ -164,8 +164,8 @@ reason-back-severe =
         [none] Le duele mucho la espalda.
        *[other] Su dolor de espalda es { $pain } de 10.
     } Hoy algunas formas le piden demasiado.
-because-back-volatile = la espalda le da tirones sin aviso
-reason-back-volatile = La espalda le da tirones sin aviso. Por eso la tratamos como un dolor fuerte.
+because-back-volatile = la espalda le da pinchazos sin avisar
+reason-back-volatile = La espalda le da pinchazos sin avisar. Por eso la tratamos como un dolor fuerte.
 because-back-flare = tiene un brote de dolor de espalda
 reason-back-flare = Hoy tiene un brote de dolor. Por eso lo tratamos como un dolor fuerte, sea cual sea el número.
 because-back-not-asked = no se sabe cuánto le duele la espalda
@@ -281,6 +281,12 @@ because-golfer-long-run = la pierna atrás sirve para muchas cargas ligeras
 reason-golfer-long-run = Según la práctica común, la pierna atrás sirve para muchas cargas ligeras seguidas.
 because-variety = otra forma reparte el trabajo
 reason-variety = En las últimas dos semanas usó casi siempre una forma: { $way }. Otra reparte el trabajo.
+because-model-differs = un modelo del cuerpo halla que { $way } carga menos la zona lumbar
+reason-model-differs = Un modelo del cuerpo halla otra forma que carga menos la zona lumbar: { $way }. Seguimos la práctica común, y decimos las dos cosas.
+because-force-over-action-limit = un modelo del cuerpo da una fuerza alta en la zona lumbar
+reason-force-over-action-limit = Con esta forma un modelo del cuerpo da una fuerza alta en la zona lumbar: { $way }. Pasa de una marca publicada para trabajadores. Llévelo cerca y despacio.
+because-energy-over-limit = a este ritmo pide demasiado esfuerzo por tanto tiempo
+reason-energy-over-limit = A este ritmo pide más esfuerzo del que dicen los límites publicados. Descanse más a menudo.
 
 ## Qué queda
 
