@@ -51,6 +51,11 @@ export function goBack(hash) {
   }
 }
 
+/** Whether the page at hand was opened from this address. */
+export function cameFrom(hash) {
+  return trail.leadsBackTo(hash);
+}
+
 /** Draws the page again, for example in another language. */
 export function redraw() {
   return open();

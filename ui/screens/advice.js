@@ -35,6 +35,7 @@ function advice({ card, saved }) {
 function seekCare(card) {
   return {
     title: card.headline,
+    back: "#/check",
     home: true,
     tone: card.urgency === "emergency" ? "alarm" : "calm",
     body: [make("emergency-card", { props: { card }, on: { "emergency-card-read": () => act(left) } })],

@@ -1,6 +1,6 @@
 /** One question. Its kind decides which part takes the answer; Rust decides what comes next. */
 import { heading, make, para, button, actions } from "../make.js";
-import { act } from "../router.js";
+import { act, cameFrom } from "../router.js";
 import { answerQuestion, pageHere } from "../walk.js";
 import { showProblems } from "../frame.js";
 import { backOf } from "../flow/place.js";
@@ -21,12 +21,15 @@ export async function show() {
   const { question } = page;
   return {
     title: page.title_bar ? `${question.title} – ${page.title_bar}` : question.title,
-    back: backOf(page),
+    back: CAME_TO_CHANGE.find(cameFrom) ?? backOf(page),
     home: true,
     bar: page.place ? say("screen-place", page.place) : null,
     body: [KINDS[question.kind](question, readKept(question.value))],
   };
 }
+
+/** Pages that open one question to change it: Back leads to them again. */
+const CAME_TO_CHANGE = ["#/check", "#/settings"];
 
 const KINDS = {
   choice(question, kept) {
