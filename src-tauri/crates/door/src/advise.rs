@@ -10,8 +10,8 @@ mod request;
 
 pub use change::{ChangeReply, StepReply, change_reply};
 pub use reply::{
-    AdviceReply, NoTexts, ReasonReply, RuledOutReply, Texts, advice_reply, proposal_reply,
-    reason_replies,
+    AdviceReply, LoadsReply, NoTexts, ReasonReply, RuledOutReply, Texts, advice_reply,
+    proposal_reply, reason_replies,
 };
 
 pub(crate) use object::ObjectWire;

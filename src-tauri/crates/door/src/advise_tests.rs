@@ -66,8 +66,22 @@ fn the_reply_has_every_key() {
         assert!(reply.get(key).is_some(), "{key}");
     }
     assert_eq!(reply.as_object().unwrap().len(), keys.len());
-    assert_eq!(reply["loads"], json!([]));
     assert_eq!(reply["progress"], Value::Null);
+}
+
+#[test]
+fn loads_are_modelled_for_ways_offered() {
+    let reply = ok(&request());
+    let loads = reply["loads"].as_array().unwrap();
+    assert!(!loads.is_empty());
+    for way in loads {
+        assert!(
+            reply["ways"].as_array().unwrap().contains(&way["way"]),
+            "{way}"
+        );
+        assert!(way["compression_n"].as_f64().unwrap() > 0.0, "{way}");
+        assert_eq!(way.as_object().unwrap().len(), 9);
+    }
 }
 
 #[test]

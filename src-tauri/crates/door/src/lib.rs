@@ -18,8 +18,8 @@ mod section;
 mod task_limit;
 
 pub use advise::{
-    AdviceReply, ChangeReply, NoTexts, ReasonReply, RuledOutReply, StepReply, Texts, advice_reply,
-    change_reply, proposal_reply, reason_replies,
+    AdviceReply, ChangeReply, LoadsReply, NoTexts, ReasonReply, RuledOutReply, StepReply, Texts,
+    advice_reply, change_reply, proposal_reply, reason_replies,
 };
 pub use answer::{COMMANDS, answer, answer_alone, answer_parsed, answer_with};
 pub use error::{DoorError, ErrorCode, ok_line};

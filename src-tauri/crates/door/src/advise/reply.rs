@@ -4,6 +4,7 @@ use super::change::{ChangeReply, change_reply};
 use crate::task_limit::limit_value;
 use lifting::advise::advice::{Advice, Caution, HowSoon, Outcome, Urgency};
 use lifting::body::Person;
+use lifting::loads::summary::WayLoads;
 use lifting::progress::Proposal;
 use lifting::reason::{Reason, Value as Argument};
 use lifting::rules::warning_signs;
@@ -52,8 +53,8 @@ pub struct AdviceReply {
     pub heaviest_today_kg: Option<f64>,
     /// The published limit for healthy adults, as one task of `task_limit`.
     pub limit: Option<Value>,
-    /// Modelled joint loads; empty until they are built.
-    pub loads: Vec<Value>,
+    /// Modelled joint loads of the ways offered. They rank and explain; they decide nothing.
+    pub loads: Vec<LoadsReply>,
 }
 
 /// A way that may not be used, with the ids of the reasons.
@@ -84,6 +85,29 @@ pub struct ReasonReply {
     pub text: Option<String>,
 }
 
+/// What the posture model finds for one way: the largest values along it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct LoadsReply {
+    /// The way.
+    pub way: &'static str,
+    /// Extensor moment at L5/S1, N·m.
+    pub moment_l5s1_nm: f64,
+    /// Compression at L5/S1, N.
+    pub compression_n: f64,
+    /// Shear at L5/S1, N.
+    pub shear_n: f64,
+    /// Extensor moment of the left knee, N·m.
+    pub knee_left_nm: f64,
+    /// Extensor moment of the right knee, N·m.
+    pub knee_right_nm: f64,
+    /// Extensor moment of the left hip, N·m.
+    pub hip_left_nm: f64,
+    /// Extensor moment of the right hip, N·m.
+    pub hip_right_nm: f64,
+    /// Energy of one lift, kcal.
+    pub energy_kcal_per_lift: f64,
+}
+
 /// The reply for an advice.
 #[must_use]
 pub fn advice_reply(advice: &Advice, texts: &dyn Texts) -> AdviceReply {
@@ -103,7 +127,7 @@ pub fn advice_reply(advice: &Advice, texts: &dyn Texts) -> AdviceReply {
         progress: None,
         heaviest_today_kg: advice.heaviest_today.map(|mass| mass.value()),
         limit: advice.limit.as_ref().map(limit_value),
-        loads: Vec::new(),
+        loads: advice.loads.iter().map(loads_reply).collect(),
     }
 }
 
@@ -153,6 +177,20 @@ pub fn reason_replies(reasons: &[Reason], texts: &dyn Texts) -> Vec<ReasonReply>
     reasons.iter().map(reply).collect()
 }
 
+fn loads_reply(loads: &WayLoads) -> LoadsReply {
+    LoadsReply {
+        way: loads.way.id(),
+        moment_l5s1_nm: loads.moment_l5s1.value(),
+        compression_n: loads.compression.value(),
+        shear_n: loads.shear.value(),
+        knee_left_nm: loads.knee_left.value(),
+        knee_right_nm: loads.knee_right.value(),
+        hip_left_nm: loads.hip_left.value(),
+        hip_right_nm: loads.hip_right.value(),
+        energy_kcal_per_lift: loads.energy.value(),
+    }
+}
+
 pub(super) fn way_ids(ways: impl IntoIterator<Item = Way>) -> Vec<&'static str> {
     ways.into_iter().map(Way::id).collect()
 }
@@ -165,6 +203,7 @@ fn argument(name: &str, value: Argument) -> (String, Value) {
         Argument::Mass(mass) => with("kg", mass.value()),
         Argument::Length(length) => with("cm", length.value()),
         Argument::Distance(distance) => with("m", distance.value()),
+        Argument::Force(force) => with("n", force.value()),
         Argument::Weeks(weeks) => with("weeks", weeks.value()),
         Argument::Count(count) => plain(json!(count.count())),
         Argument::Pain(score) => plain(json!(score.value())),
