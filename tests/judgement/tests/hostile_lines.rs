@@ -71,7 +71,7 @@ fn error_of(line: &str) -> Result<(String, Option<String>), String> {
     let value: Value = serde_json::from_str(&reply).map_err(|error| error.to_string())?;
     let error = value
         .get("error")
-        .ok_or_else(|| format!("no error: {reply}"))?;
+        .ok_or_else(|| format!("no error: {reply:.120}"))?;
     let code = error["code"].as_str().ok_or("no code")?;
     let known = ErrorCode::from_id(code).ok_or("a code that is not in the list")?;
     let field = error["field"].as_str();
