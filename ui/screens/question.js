@@ -68,7 +68,7 @@ const KINDS = {
   number(question, kept) {
     const { unit, label } = question.number;
     const text = kept.number === null ? "" : writeNumber(kept.number, session.language);
-    const field = make("number-field", { props: { number: { label, unit, text, described: question.hint ? "hint" : null } } });
+    const field = make("number-field", { props: { number: { label, text, described: question.hint ? "hint" : null } } });
     const settle = (event) => {
       event.preventDefault();
       const number = readNumber(field.text);
