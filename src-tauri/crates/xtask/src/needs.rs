@@ -98,6 +98,13 @@ pub(crate) const SCRIPT: &[Need] = &[Need {
     packages: &["nodejs"],
 }];
 
+/// What the independent reader of our formats takes.
+pub(crate) const PYTHON: &[Need] = &[Need {
+    what: "Python 3 with venv",
+    proof: Proof::Runs(&["python3", "-c", "import venv, ensurepip"]),
+    packages: &["python3-venv"],
+}];
+
 /// What the journeys take: both engines with their drivers, a screen, letters.
 pub(crate) const JOURNEYS: &[Need] = &[
     Need {
@@ -121,14 +128,14 @@ pub(crate) const JOURNEYS: &[Need] = &[
         packages: &["chromium-driver", "chromium-chromedriver"],
     },
     Need {
+        what: "npm (brings the engine that audits accessibility)",
+        proof: Proof::Program(&["npm"]),
+        packages: &["npm"],
+    },
+    Need {
         what: "fonts to draw letters with",
         proof: Proof::Folder("/usr/share/fonts/truetype/dejavu"),
         packages: &["fonts-dejavu-core"],
-    },
-    Need {
-        what: "Python 3 with venv (independent readers of our formats)",
-        proof: Proof::Runs(&["python3", "-c", "import venv, ensurepip"]),
-        packages: &["python3-venv"],
     },
 ];
 
@@ -160,7 +167,7 @@ mod tests {
 
     #[test]
     fn every_need_names_a_package_and_is_said_in_words() {
-        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, JOURNEYS].concat() {
+        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, PYTHON, JOURNEYS].concat() {
             assert!(!need.packages.is_empty());
             assert!(!need.what.is_empty());
         }

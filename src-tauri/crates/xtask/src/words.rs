@@ -21,6 +21,6 @@ options
   --browser        start: serve to a browser even if there is a screen
   -- WORDS         start: hand these words on to the app
 
-steps of test: format clippy deny unit ui journeys
+steps of test: format clippy deny unit formats ui journeys
 steps of check: format clippy unit
 ";

@@ -3,6 +3,7 @@
 pub(crate) mod clippy;
 pub(crate) mod deny;
 pub(crate) mod format;
+pub(crate) mod formats;
 pub(crate) mod journeys;
 pub(crate) mod ui;
 pub(crate) mod unit;
