@@ -10,7 +10,6 @@ export function errorScreen(message) {
     body: [
       heading(say("screen-error-page-title")),
       para(message),
-      para(say("screen-error-page-kept")),
       actions(
         link(say("screen-home"), "#/home", { class: "button button--second" }),
         button(say("screen-try-again"), "main", redraw, { id: "again" }),

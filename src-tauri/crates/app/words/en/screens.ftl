@@ -22,7 +22,6 @@ screen-signs-link = Warning signs and whom to call
 screen-error-title = Please look at this
 screen-error-prefix = Problem:
 screen-error-page-title = This page did not open
-screen-error-page-kept = Your notes are not touched.
 screen-try-again = Try again
 screen-unreachable = No reply came. Your notes are not touched. Close the app and open it again.
 

@@ -22,7 +22,6 @@ screen-signs-link = Señales de alarma y a quién llamar
 screen-error-title = Revise esto, por favor
 screen-error-prefix = Problema:
 screen-error-page-title = Esta página no se abrió
-screen-error-page-kept = Sus notas siguen igual.
 screen-try-again = Probar otra vez
 screen-unreachable = No llegó respuesta. Sus notas siguen igual. Cierre la aplicación y vuelva a abrirla.
 
