@@ -150,7 +150,7 @@ reason-hernia-heavy =
        *[none] You have a hernia, and this is over the published limit.
     }
 because-hernia-aid = you have a hernia
-reason-hernia-aid = You have a hernia. Look for an aid or a helper first.
+reason-hernia-aid = You have a hernia. Let a trolley or another person do it, if you can.
 
 ## Body and ways
 
@@ -272,7 +272,7 @@ reason-lunge-to-hug = On one knee you can hug what is hard to hold.
 because-lunge-for-back = on one knee your back stays upright
 reason-lunge-for-back = On one knee your back stays upright. Therapists often choose this when the back hurts a lot.
 because-lunge-studies-differ = on one knee you can hug something heavy
-reason-lunge-studies-differ = In studies, people chose less weight on their knees. Practice says it suits heavy things. So look for an aid first.
+reason-lunge-studies-differ = In studies, people chose less weight on their knees. Practice says it suits heavy things. So try a trolley or a helper first.
 because-free-bend-light = you lift something light only once or twice
 reason-free-bend-light = It is light, and only once or twice. Then a free bend can serve.
 because-golfer-light = one hand is enough for something light

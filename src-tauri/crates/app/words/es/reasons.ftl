@@ -150,7 +150,7 @@ reason-hernia-heavy =
        *[none] Tiene una hernia, y esto pasa del límite publicado.
     }
 because-hernia-aid = tiene una hernia
-reason-hernia-aid = Tiene una hernia. Busque primero una ayuda o a otra persona.
+reason-hernia-aid = Tiene una hernia. Deje que lo haga un carrito u otra persona, si puede.
 
 ## Cuerpo y formas
 
@@ -272,7 +272,7 @@ reason-lunge-to-hug = Con una rodilla al suelo puede abrazar lo que es difícil 
 because-lunge-for-back = con una rodilla al suelo la espalda queda derecha
 reason-lunge-for-back = Con una rodilla al suelo la espalda queda derecha. Los terapeutas suelen elegirlo si la espalda duele mucho.
 because-lunge-studies-differ = con una rodilla al suelo puede abrazar algo pesado
-reason-lunge-studies-differ = En los estudios, la gente eligió menos peso de rodillas. La práctica común dice que sirve para cosas pesadas. Busque primero una ayuda.
+reason-lunge-studies-differ = En los estudios, la gente eligió menos peso de rodillas. La práctica común dice que sirve para cosas pesadas. Pruebe primero con un carrito o con ayuda.
 because-free-bend-light = levanta algo ligero solo una o dos veces
 reason-free-bend-light = Es ligero, y solo una o dos veces. Entonces agacharse sin más puede servir.
 because-golfer-light = basta una mano para algo ligero
