@@ -287,10 +287,11 @@ impl<'a> Facts<'a> {
         self.start.value() > HALF_KNEEL_TOP * stature_cm(self.person, SHORT_STATURE_CM)
     }
 
-    /// Whether the person has this condition.
+    /// Whether the person has this condition; weeks of pregnancy say that one too.
     #[must_use]
     pub fn has(&self, condition: Condition) -> bool {
         self.person.conditions.contains(&condition)
+            || (condition == Condition::Pregnant && pregnant(self.person))
     }
 
     /// Whether pregnancy lengthens the reach.
@@ -311,21 +312,26 @@ impl<'a> Facts<'a> {
         self.task.carry.unwrap_or(Metres::clamped(0.0))
     }
 
-    /// The plan's ceiling for this start height: the general one and those of the heights around.
+    /// The plan's ceiling for this start height: the general one, those of the words around this height, and,
+    /// between two heights that the plan names, the stricter of these two. House rule.
     #[must_use]
     pub fn plan_ceiling(&self) -> Option<Kilograms> {
         let plan = self.plan?;
-        let below = HeightWord::ALL
-            .iter()
-            .rev()
-            .find(|word| height_of_word(self.person, **word) <= self.start);
-        let above = HeightWord::ALL
-            .iter()
-            .find(|word| height_of_word(self.person, **word) >= self.start);
+        let is_below = |word: &HeightWord| height_of_word(self.person, *word) <= self.start;
+        let is_above = |word: &HeightWord| height_of_word(self.person, *word) >= self.start;
+        let below = HeightWord::ALL.iter().rev().find(|word| is_below(word));
+        let above = HeightWord::ALL.iter().find(|word| is_above(word));
+        let mut named = plan.max_by_height.iter();
+        let named_below = named.clone().rev().find(|(word, _)| is_below(word));
+        let named_above = named.find(|(word, _)| is_above(word));
+        let between = named_below
+            .zip(named_above)
+            .map(|((_, below), (_, above))| below.at_most(*above));
         [below, above]
             .into_iter()
             .flatten()
             .filter_map(|word| plan.max_by_height.get(word).copied())
+            .chain(between)
             .chain(plan.max)
             .reduce(Kilograms::at_most)
     }
@@ -387,8 +393,13 @@ fn reach(person: &Person, task: &Task, start: Centimetres) -> Centimetres {
     })
 }
 
-fn longer_reach(person: &Person) -> bool {
+fn pregnant(person: &Person) -> bool {
     person.conditions.contains(&Condition::Pregnant)
+        || person.pregnancy.is_some_and(|weeks| weeks.value() > 0.0)
+}
+
+fn longer_reach(person: &Person) -> bool {
+    pregnant(person)
         && person
             .pregnancy
             .is_none_or(|weeks| weeks.value() >= MID_PREGNANCY_WEEKS)

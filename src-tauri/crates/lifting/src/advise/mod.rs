@@ -84,7 +84,8 @@ fn judge_with(request: &Request, model: impl Fn(&Facts<'_>, &[Way]) -> Vec<WayLo
     }
 }
 
-fn without_a_lift(facts: &Facts<'_>, outcome: Outcome, reasons: Vec<Reason>) -> Advice {
+fn without_a_lift(facts: &Facts<'_>, outcome: Outcome, mut reasons: Vec<Reason>) -> Advice {
+    reasons.sort_by_key(|reason| reason.id.authority());
     Advice {
         ruled_out: Vec::new(),
         cautions: cautions::of(facts, &outcome, &reasons, false),

@@ -15,7 +15,7 @@ use crate::way::Way;
 /// Heights and reaches are tried in steps of 5 cm: nobody measures finer. House rule.
 const LENGTH_STEP_CM: f64 = 5.0;
 /// Masses are told to a tenth of a kilogram, downward.
-const MASS_STEP_KG: f64 = 0.1;
+const MASS_STEPS_PER_KG: f64 = 10.0;
 /// Nearer than this hands do not come (NIOSH 94-110, section 1.1: 25 cm).
 const NEAREST_CM: f64 = 25.0;
 /// More parts than this are a day's work of their own. House rule.
@@ -278,16 +278,16 @@ pub(crate) fn heaviest_that_lifts(
     if lifts(most) {
         return Some(most);
     }
-    let (mut fits, mut too_much) = (0, (most.value() / MASS_STEP_KG).ceil() as u32);
+    let (mut fits, mut too_much) = (0, (most.value() * MASS_STEPS_PER_KG).ceil() as u32);
     while too_much - fits > 1 {
         let middle = fits + (too_much - fits) / 2;
-        if lifts(Kilograms::clamped(f64::from(middle) * MASS_STEP_KG)) {
+        if lifts(Kilograms::clamped(f64::from(middle) / MASS_STEPS_PER_KG)) {
             fits = middle;
         } else {
             too_much = middle;
         }
     }
-    (fits > 0).then(|| Kilograms::clamped(f64::from(fits) * MASS_STEP_KG))
+    (fits > 0).then(|| Kilograms::clamped(f64::from(fits) / MASS_STEPS_PER_KG))
 }
 
 fn steps_down(from: f64, to: f64) -> impl Iterator<Item = Centimetres> {

@@ -33,9 +33,9 @@ pub struct Lift {
     pub equilibrium: Equilibrium,
     /// The largest back moment along the way.
     pub peak: Peak,
-    /// Forces on L5/S1 at the lowest posture.
+    /// Forces on L5/S1 at the lowest posture, at rest.
     pub disc: DiscForces,
-    /// Forces on L5/S1 where the back moment is largest.
+    /// Forces on L5/S1 where the back moment is largest, with the dynamic factor.
     pub disc_at_peak: DiscForces,
 }
 
@@ -63,16 +63,10 @@ fn solve(way: Way, size: Size, grip: &Grip, front: Side, arm: LeverArm) -> Resul
     let lowest = lowest(way, size, grip)?;
     let path = path(&lowest, grip);
     let equilibrium = equilibrium(&lowest);
-    let peak = back_moment(&lowest, &path);
     let weight = mass_above(&lowest) * GRAVITY;
     let disc = disc_forces(&lowest.angles, equilibrium.moment(Joint::L5S1), weight, arm);
-    let disc_at_peak = path
-        .frames
-        .iter()
-        .find(|frame| frame.loaded && frame.at >= peak.at && peak.at > 0.0)
-        .map_or(disc, |frame| {
-            disc_forces(&frame.angles, peak.moment_nm, weight, arm)
-        });
+    let (peak, angles, factor) = back_moment(&lowest, &path);
+    let disc_at_peak = disc_forces(&angles, peak.moment_nm, factor * weight, arm);
     Ok(Lift {
         front,
         path,

@@ -9,6 +9,8 @@ use super::stance::Stance;
 
 /// Frames between two key postures.
 const BETWEEN: usize = 8;
+/// A push is over after this share of its stretch. House rule.
+const PUSH_LASTS: f64 = 0.3;
 /// Arms of somebody who stands and holds a load before the thighs, rad forward of straight down: house rule.
 const HOLDING: Arm = Arm {
     upper: 0.12,
@@ -26,6 +28,8 @@ pub struct Frame {
     pub skeleton: Skeleton,
     /// Whether the load is in the hands.
     pub loaded: bool,
+    /// How much of the push is on, 1 at lift-off and as the rear knee leaves the ground, 0 soon after.
+    pub push: f64,
 }
 
 /// The whole way.
@@ -57,20 +61,27 @@ pub fn path(lowest: &Lowest, grip: &Grip) -> Path {
     }
     down.push(lowest.angles);
     up.push(standing(true));
-    let frame = |at: f64, angles: Angles, loaded| Frame {
-        at,
-        angles,
-        skeleton: Skeleton::of(size, &angles),
+    let frame = |step: &Step, before: f64, loaded| Frame {
+        at: step.at - before,
+        angles: step.angles,
+        skeleton: Skeleton::of(size, &step.angles),
         loaded,
+        push: if loaded {
+            (1.0 - step.share / PUSH_LASTS).max(0.0)
+        } else {
+            0.0
+        },
     };
     let going_down = between(&down)
-        .into_iter()
-        .map(|(share, angles)| frame(share - 1.0, angles, false));
+        .iter()
+        .map(|step| frame(step, 1.0, false))
+        .collect::<Vec<_>>();
     let coming_up = between(&up)
-        .into_iter()
-        .map(|(share, angles)| frame(share, angles, true));
+        .iter()
+        .map(|step| frame(step, 0.0, true))
+        .collect::<Vec<_>>();
     Path {
-        frames: going_down.chain(coming_up).collect(),
+        frames: [going_down, coming_up].concat(),
         leaving,
     }
 }
@@ -97,18 +108,35 @@ fn standing(holding: bool) -> Angles {
     }
 }
 
-/// Eased steps through key postures, with the share of the way; first and last included.
-fn between(keys: &[Angles]) -> Vec<(f64, Angles)> {
-    let legs = keys.len().saturating_sub(1).max(1);
+/// One step between key postures: where on the whole way, where on this stretch.
+struct Step {
+    at: f64,
+    share: f64,
+    angles: Angles,
+}
+
+/// Eased steps through key postures; every key posture is the first of its stretch.
+fn between(keys: &[Angles]) -> Vec<Step> {
+    let stretches = keys.len().saturating_sub(1).max(1) as f64;
     let mut all = Vec::new();
     for (number, pair) in keys.windows(2).enumerate() {
         let [from, to] = pair else { continue };
-        let first = usize::from(number > 0);
-        for step in first..=BETWEEN {
+        for step in 0..BETWEEN {
             let share = step as f64 / BETWEEN as f64;
             let eased = share * share * (3.0 - 2.0 * share);
-            all.push(((number as f64 + share) / legs as f64, mix(from, to, eased)));
+            all.push(Step {
+                at: (number as f64 + share) / stretches,
+                share,
+                angles: mix(from, to, eased),
+            });
         }
+    }
+    if let Some(last) = keys.last() {
+        all.push(Step {
+            at: 1.0,
+            share: 1.0,
+            angles: *last,
+        });
     }
     all
 }

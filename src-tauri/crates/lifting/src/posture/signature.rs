@@ -47,7 +47,8 @@ pub struct Signature {
     pub shoulder: Held,
 }
 
-const ELBOW: Held = held(5.0, 40.0, 0.0, 140.0);
+// Never quite straight: a straight elbow is a dead end from which the solver does not bend it again.
+const ELBOW: Held = held(12.0, 20.0, 0.0, 140.0);
 const SHOULDER: Held = held(70.0, 60.0, -20.0, 150.0);
 
 /// The signature of a way.

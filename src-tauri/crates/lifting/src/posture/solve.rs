@@ -129,8 +129,8 @@ impl Problem<'_> {
             thigh: best(sign.knee) - best(sign.shank),
             pelvis: trunk - best(sign.lumbar),
             trunk,
-            upper_arm: 0.15,
-            forearm: 0.25,
+            upper_arm: -0.1,
+            forearm: 0.45,
             rear_thigh: -0.2,
         }
         .to_vector()

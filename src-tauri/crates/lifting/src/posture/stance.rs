@@ -16,8 +16,11 @@ const REAR_FOOT: f64 = 1.25;
 /// stands on bent toes, rad from the shank. House rules.
 const RISING_SHANK: f64 = 1.15;
 const RISING_TOES: f64 = 0.35;
-/// The arm that does not lift hangs this far forward, rad. House rule.
-const IDLE_ARM: f64 = 0.25;
+/// The arm that does not lift rests on the standing thigh: upper arm and forearm from straight down, rad. House rule.
+const IDLE_ARM: Arm = Arm {
+    upper: -0.5,
+    fore: 0.1,
+};
 
 named!(
     /// What touches the ground.
@@ -121,10 +124,7 @@ impl Unknowns {
                         shank,
                         foot: shank,
                     },
-                    Arm {
-                        upper: IDLE_ARM,
-                        fore: IDLE_ARM,
-                    },
+                    IDLE_ARM,
                 )
             }
         };

@@ -3,10 +3,11 @@
 //! Each file function below reads like its row in the table of trade practice (common practice, no source).
 
 use super::{conditions, plan};
-use crate::advise::facts::{Band, Facts, LIGHT};
+use crate::advise::facts::{Band, Facts, LIGHT, Rated};
 use crate::body::{BackState, Balance, Condition, Kneeling, Region};
 use crate::reason::{Reason, ReasonId, Value};
 use crate::way::Way;
+use std::cmp::Ordering;
 
 /// The free bend is for once or twice. Common practice, no source.
 const FREE_BEND_TIMES: u32 = 2;
@@ -266,15 +267,21 @@ fn kneeling(facts: &Facts<'_>, notes: &mut Vec<Reason>) -> Option<Reason> {
     if facts.has(Condition::KneeReplacementRecent) {
         return None; // barred by its row
     }
-    let better = if facts.knee_left.score > facts.knee_right.score {
-        Region::KneeRight
-    } else {
-        Region::KneeLeft
-    };
-    if facts.knee_left.score != facts.knee_right.score {
+    if let Some(better) = better_knee(facts) {
         notes.push(Reason::of(ReasonId::KneelOn).with("region", Value::Region(better)));
     }
     None
+}
+
+/// The knee that is not severe, else the one with less pain; `None` when they are alike. A plan may set bands
+/// for one knee only, so that the lower number is the severe one.
+fn better_knee(facts: &Facts<'_>) -> Option<Region> {
+    let rank = |knee: Rated| (knee.severe(), knee.score);
+    match rank(facts.knee_left).cmp(&rank(facts.knee_right)) {
+        Ordering::Greater => Some(Region::KneeRight),
+        Ordering::Less => Some(Region::KneeLeft),
+        Ordering::Equal => None,
+    }
 }
 
 fn balance_not_good(facts: &Facts<'_>) -> Option<Reason> {
