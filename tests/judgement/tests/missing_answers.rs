@@ -378,7 +378,6 @@ mod plan {
         ] {
             let answer = not_asked.plan(plan.clone()).ask();
             assert_eq!(answer.outcome(), "do_not_lift");
-            assert!(answer.says(ReasonId::OverPainCeiling));
         }
     }
 }
