@@ -1,4 +1,24 @@
-//! app
+//! The app behind its screens: one JSON line in, one JSON line out.
+//!
+//! [`App::answer`] is the one entry. Clock and randomness come in through [`World`]; words, the judgement,
+//! the records and the vault meet here and nowhere else.
 
+mod advice_line;
+mod app;
+mod backoff;
+mod call;
 pub mod card;
+mod commands;
+mod convert;
+mod device;
+mod failure;
+mod secret;
+mod session;
+mod use_cases;
+mod walk;
 pub mod words;
+mod world;
+
+pub use app::{App, AppError};
+pub use commands::command_names;
+pub use world::{RandomnessError, SystemWorld, World};

@@ -1,0 +1,128 @@
+//! The one entry: a line in, a line out.
+
+use crate::call::{Call, State};
+use crate::commands;
+use crate::device;
+use crate::failure::Failure;
+use crate::session::Session;
+use crate::words::Words;
+use crate::world::World;
+use door::{ErrorCode, Parsed};
+use std::fs;
+use std::path::Path;
+use std::sync::{Mutex, MutexGuard, PoisonError};
+use vault::{Cost, Folder};
+
+/// The app's folder cannot be used.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum AppError {
+    /// It cannot be made or entered.
+    #[error("the app's folder cannot be used: {0}")]
+    Folder(std::io::ErrorKind),
+}
+
+/// The app behind its screens. Shared by every window and thread; commands run one after the other.
+pub struct App {
+    world: Box<dyn World>,
+    folder: Folder,
+    cost: Cost,
+    state: Mutex<State>,
+}
+
+impl App {
+    /// Opens the app's folder and makes it if need be. Touches no vault yet.
+    ///
+    /// # Errors
+    /// [`AppError::Folder`].
+    pub fn open(folder: &Path, world: Box<dyn World>) -> Result<Self, AppError> {
+        Self::open_at_cost(folder, world, Cost::STANDARD)
+    }
+
+    /// As [`open`](Self::open), with another cost of making a passphrase slot: for tests and slow phones.
+    ///
+    /// # Errors
+    /// [`AppError::Folder`].
+    pub fn open_at_cost(
+        folder: &Path,
+        world: Box<dyn World>,
+        cost: Cost,
+    ) -> Result<Self, AppError> {
+        let refused = |error: std::io::Error| AppError::Folder(error.kind());
+        let mut builder = fs::DirBuilder::new();
+        builder.recursive(true);
+        #[cfg(unix)]
+        std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+        builder.create(folder).map_err(refused)?;
+        let device = device::load(folder).map_err(refused)?;
+        let words = Words::load(device.language);
+        let state = State {
+            device,
+            words,
+            session: Session::Locked,
+        };
+        Ok(Self {
+            world,
+            folder: Folder::new(folder),
+            cost,
+            state: Mutex::new(state),
+        })
+    }
+
+    /// Answers one JSON line with one JSON line. Failures are replies of the form `{"error":…}`.
+    #[must_use]
+    pub fn answer(&self, line: &str) -> String {
+        let mut state = self.state();
+        let now = self.world.now();
+        state.session.lock_if_idle(now);
+        let mut call = Call {
+            now,
+            world: self.world.as_ref(),
+            folder: &self.folder,
+            cost: self.cost,
+            state: &mut state,
+        };
+        let reply = door::parse_line(line).map_err(Failure::from);
+        let reply = reply.and_then(|parsed| answer_parsed(&mut call, parsed));
+        reply.unwrap_or_else(|failure| failure.to_line(&call.state.words))
+    }
+
+    /// Locks the vault if nobody has used it for too long. For a timer, and for when the app goes to the
+    /// background or comes back.
+    pub fn lock(&self) {
+        let now = self.world.now();
+        self.state().session.lock_if_idle(now);
+    }
+
+    /// Locks the vault at once. For the end of the program.
+    pub fn lock_now(&self) {
+        self.state().session.lock();
+    }
+
+    /// What is held between commands. A thread that stopped in the middle of a command leaves nothing half
+    /// done: what is kept is in the vault, and its changes are whole or not there.
+    fn state(&self) -> MutexGuard<'_, State> {
+        self.state.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+fn answer_parsed(call: &mut Call<'_>, parsed: Parsed) -> Result<String, Failure> {
+    if let Some(command) = commands::find(&parsed.name) {
+        if !command.while_locked {
+            call.vault()?;
+        }
+        let reply = (command.run)(call, parsed.body);
+        if !command.while_locked {
+            let now = call.now;
+            call.state.session.touch(now);
+        }
+        return reply;
+    }
+    if !door::COMMANDS.contains(&parsed.name.as_str()) {
+        return Err(Failure::at(ErrorCode::UnknownCommand, door::COMMAND_FIELD));
+    }
+    // Advice needs to know the plan's limits, and they are in the vault.
+    call.vault()?;
+    let now = call.now;
+    call.state.session.touch(now);
+    crate::advice_line::answer(parsed, call.reader()?)
+}

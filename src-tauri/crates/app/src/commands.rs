@@ -1,0 +1,89 @@
+//! The table of commands: a name, whether it may be used while locked, and the use case behind it.
+
+use crate::call::Call;
+use crate::failure::Failure;
+use crate::use_cases::{
+    first_start, hello, history, home, keep, morning, saved, settings, signs, unlock, walk,
+};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+use serde_json::{Map, Value};
+
+/// A command's body, without its name.
+pub(crate) type Body = Map<String, Value>;
+
+/// One command.
+pub(crate) struct Command {
+    /// Its name, the value of `do`.
+    pub(crate) name: &'static str,
+    /// Whether it may be used while the vault is locked.
+    pub(crate) while_locked: bool,
+    /// The use case: body in, reply line out.
+    pub(crate) run: fn(&mut Call<'_>, Body) -> Result<String, Failure>,
+}
+
+/// Reads the body into the use case's own type, runs it, and writes its reply.
+fn typed<T: DeserializeOwned, R: Serialize>(
+    call: &mut Call<'_>,
+    body: Body,
+    use_case: fn(&mut Call<'_>, T) -> Result<R, Failure>,
+) -> Result<String, Failure> {
+    let input = door::read(body)?;
+    let reply = use_case(call, input)?;
+    Ok(door::ok_line(&reply))
+}
+
+macro_rules! commands {
+    ($($name:literal, $when:ident, $use_case:path;)+) => {
+        &[$(Command {
+            name: $name,
+            while_locked: commands!(@ $when),
+            run: |call, body| typed(call, body, $use_case),
+        }),+]
+    };
+    (@ always) => { true };
+    (@ unlocked) => { false };
+}
+
+/// Every command of this crate. Those of the door (`advise`, `task_limit`, `pose`) come on top.
+pub(crate) const COMMANDS: &[Command] = commands![
+    "hello", always, hello::hello;
+    "words", always, hello::words;
+    "language_set", always, hello::language_set;
+    "first_start", always, first_start::first_start;
+    "unlock", always, unlock::unlock;
+    "lock", always, unlock::lock;
+    "signs", always, signs::signs;
+    "home", unlocked, home::home;
+    "walk_start", unlocked, walk::start;
+    "walk_page", unlocked, walk::page;
+    "walk_answer", unlocked, walk::answer;
+    "walk_drop", unlocked, walk::drop_it;
+    "walk_confirm", unlocked, walk::confirm;
+    "about_start", unlocked, walk::about_start;
+    "lift_keep", unlocked, keep::lift_keep;
+    "lift_pain", unlocked, keep::lift_pain;
+    "lift_undo", unlocked, keep::lift_undo;
+    "morning", unlocked, morning::morning;
+    "history", unlocked, history::history;
+    "history_entry", unlocked, history::history_entry;
+    "saved_keep", unlocked, saved::saved_keep;
+    "saved_drop", unlocked, saved::saved_drop;
+    "settings", unlocked, settings::settings;
+    "settings_set", unlocked, settings::settings_set;
+    "sign_clear", unlocked, signs::sign_clear;
+];
+
+/// The command with this name.
+#[must_use]
+pub(crate) fn find(name: &str) -> Option<&'static Command> {
+    COMMANDS.iter().find(|command| command.name == name)
+}
+
+/// The names of all commands, those of the door among them: what `docs/commands.md` has to document.
+pub fn command_names() -> impl Iterator<Item = &'static str> {
+    COMMANDS
+        .iter()
+        .map(|command| command.name)
+        .chain(door::COMMANDS)
+}

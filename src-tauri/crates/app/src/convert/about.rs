@@ -1,0 +1,140 @@
+//! The person: from answers to the record, and back.
+
+use super::moment::weeks_since;
+use crate::walk::answer::{Answer, Answers, Number, NumberUnit};
+use crate::walk::flow::Walk;
+use crate::walk::ids::QuestionId;
+use chrono::{DateTime, FixedOffset};
+use record::{About, AgeBand, Moment};
+
+/// The person as kept: what was answered replaces what was kept before; stature, mass and sex stay.
+#[must_use]
+pub(crate) fn to_record(walk: &Walk<'_>, before: &About, now: Moment) -> About {
+    let chosen = |question: QuestionId| match walk.answer(question) {
+        Some(Answer::Choice(id)) => Some(id.as_str()),
+        _ => None,
+    };
+    let weeks = |question: QuestionId| match walk.answer(question) {
+        Some(Answer::Number(number)) if walk.asks(question) => Some(number.thousandths / 1000),
+        _ => None,
+    };
+    About {
+        age: chosen(QuestionId::Age).and_then(AgeBand::from_id),
+        conditions: match walk.answer(QuestionId::Conditions) {
+            Some(Answer::Choices(ids)) => Some(ids.iter().cloned().collect()),
+            _ => None,
+        },
+        pregnancy_weeks: weeks(QuestionId::PregnancyWeeks),
+        weeks_since_surgery: weeks(QuestionId::WeeksSinceSurgery),
+        fell_last_year: chosen(QuestionId::Fell).map(|id| id == "yes"),
+        asked_at: Some(now),
+        fell_asked_at: Some(now),
+        ..before.clone()
+    }
+}
+
+/// The answers that a kept person came from, with weeks counted on to now. Empty when never asked.
+#[must_use]
+pub(crate) fn from_record(about: &About, now: DateTime<FixedOffset>) -> Answers {
+    let Some(asked_at) = about.asked_at else {
+        return Answers::default();
+    };
+    let mut answers = Answers::default();
+    let or_not_sure = |answer: Option<Answer>| answer.unwrap_or(Answer::NotSure);
+    let passed = weeks_since(asked_at, now);
+    let weeks = |kept: Option<u32>| {
+        kept.map(|weeks| {
+            let thousandths = weeks.saturating_add(passed).saturating_mul(1000);
+            Answer::Number(Number {
+                thousandths,
+                unit: NumberUnit::Weeks,
+            })
+        })
+    };
+    answers.give(
+        QuestionId::Age,
+        or_not_sure(about.age.map(|age| Answer::choice(age.id()))),
+    );
+    answers.give(
+        QuestionId::Conditions,
+        or_not_sure(
+            about
+                .conditions
+                .as_ref()
+                .map(|ids| Answer::choices(ids.iter().map(String::as_str))),
+        ),
+    );
+    answers.give(
+        QuestionId::PregnancyWeeks,
+        or_not_sure(weeks(about.pregnancy_weeks)),
+    );
+    answers.give(
+        QuestionId::WeeksSinceSurgery,
+        or_not_sure(weeks(about.weeks_since_surgery)),
+    );
+    let fell = about
+        .fell_last_year
+        .map(|fell| Answer::choice(if fell { "yes" } else { "no" }));
+    answers.give(QuestionId::Fell, or_not_sure(fell));
+    answers
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::convert::moment;
+    use crate::walk::flow::Purpose;
+
+    fn at(text: &str) -> DateTime<FixedOffset> {
+        DateTime::parse_from_rfc3339(text).unwrap()
+    }
+
+    fn kept(given: &Answers, now: &str) -> About {
+        let none = Answers::default();
+        let walk = Walk {
+            purpose: Purpose::About,
+            given,
+            kept: &none,
+            whole_list_due: false,
+        };
+        to_record(&walk, &About::default(), moment::to_record(at(now)))
+    }
+
+    #[test]
+    fn weeks_of_pregnancy_are_counted_on() {
+        let twenty = Number {
+            thousandths: 20_000,
+            unit: NumberUnit::Weeks,
+        };
+        let given: Answers = [
+            (QuestionId::Conditions, Answer::choices(["pregnant"])),
+            (QuestionId::PregnancyWeeks, Answer::Number(twenty)),
+        ]
+        .into_iter()
+        .collect();
+        let about = kept(&given, "2026-11-02T09:00:00+01:00");
+        let later = from_record(&about, at("2026-11-16T09:00:00+01:00"));
+        let expected = Number {
+            thousandths: 22_000,
+            unit: NumberUnit::Weeks,
+        };
+        assert_eq!(
+            later.of(QuestionId::PregnancyWeeks),
+            Some(&Answer::Number(expected))
+        );
+    }
+
+    #[test]
+    fn nobody_was_asked_means_no_answers() {
+        assert!(from_record(&About::default(), at("2026-11-02T09:00:00+01:00")).is_empty());
+    }
+
+    #[test]
+    fn not_sure_comes_back_as_not_sure() {
+        let given: Answers = [(QuestionId::Fell, Answer::NotSure)].into_iter().collect();
+        let about = kept(&given, "2026-11-02T09:00:00+01:00");
+        assert_eq!(about.fell_last_year, None);
+        let back = from_record(&about, at("2026-11-03T09:00:00+01:00"));
+        assert_eq!(back.of(QuestionId::Fell), Some(&Answer::NotSure));
+    }
+}

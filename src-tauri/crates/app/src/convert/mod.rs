@@ -1,0 +1,12 @@
+//! Between answers, the judgement and the records. The only place where their types meet.
+
+pub(crate) mod about;
+pub(crate) mod advice;
+pub(crate) mod advice_back;
+pub(crate) mod body;
+pub(crate) mod draft;
+pub(crate) mod figures;
+pub(crate) mod mass;
+pub(crate) mod moment;
+pub(crate) mod person;
+pub(crate) mod task;

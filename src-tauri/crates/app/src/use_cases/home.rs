@@ -1,0 +1,201 @@
+//! The home screen: what is open, what is kept, what to ask.
+
+use super::Nothing;
+use super::entry::Entry;
+use super::history::newest;
+use super::morning::to_ask;
+use super::signs::clearing;
+use super::walk::standing::{BODY_KEPT, Standing, kept_body, task_answers};
+use crate::call::Call;
+use crate::convert::body;
+use crate::convert::moment::from_record;
+use crate::failure::Failure;
+use crate::walk::answer::Answers;
+use crate::walk::flow::{Purpose, Walk};
+use crate::walk::text::Reader;
+use crate::walk::view;
+use crate::words::{Arg, message_id, sentence};
+use chrono::Timelike;
+use record::DraftPurpose;
+use serde::Serialize;
+
+/// Entries of the history on the home screen.
+const RECENT_ENTRIES: u32 = 3;
+
+/// The reply of `home`.
+#[derive(Debug, Serialize)]
+pub(crate) struct Home {
+    r#use: &'static str,
+    units: &'static str,
+    greeting_part: &'static str,
+    draft: Option<DraftView>,
+    body_kept: Option<BodyView>,
+    saved: Vec<SavedView>,
+    morning: Vec<MorningView>,
+    recent: Vec<Entry>,
+    open_sign: Option<OpenSignView>,
+    notes: Vec<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct DraftView {
+    title: String,
+    question: Option<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct BodyView {
+    until_text: String,
+    text: String,
+}
+
+#[derive(Debug, Serialize)]
+struct SavedView {
+    id: i64,
+    name: String,
+    text: String,
+}
+
+#[derive(Debug, Serialize)]
+struct MorningView {
+    id: i64,
+    text: String,
+}
+
+#[derive(Debug, Serialize)]
+struct OpenSignView {
+    text: String,
+    since_text: String,
+    signs: Vec<OneSign>,
+}
+
+#[derive(Debug, Serialize)]
+struct OneSign {
+    id: String,
+    text: String,
+    by: Vec<&'static str>,
+}
+
+/// Everything the home screen shows.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn home(call: &mut Call<'_>, _: Nothing) -> Result<Home, Failure> {
+    let call = &*call;
+    let settings = call.settings()?;
+    let reader = call.reader()?;
+    Ok(Home {
+        r#use: settings.used_for.id(),
+        units: settings.units.id(),
+        greeting_part: match call.now.hour() {
+            4..=11 => "morning",
+            12..=17 => "afternoon",
+            _ => "evening",
+        },
+        draft: draft(call, reader)?,
+        body_kept: body_kept(call, reader)?,
+        saved: saved(call, reader)?,
+        morning: morning(call, reader)?,
+        recent: newest(call, RECENT_ENTRIES)?,
+        open_sign: open_sign(call, reader)?,
+        notes: Vec::new(),
+    })
+}
+
+fn draft(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<DraftView>, Failure> {
+    let Some(standing) = Standing::load(call)? else {
+        return Ok(None);
+    };
+    let walk = standing.walk();
+    let title = match standing.draft.purpose {
+        DraftPurpose::Lift => view::title(&walk, reader),
+        DraftPurpose::About => reader.words.text("title-bar-about"),
+    };
+    let open = standing.draft.open_question.clone();
+    let next = || walk.stands_at().map(|step| step.id().to_owned());
+    Ok(Some(DraftView {
+        title,
+        question: open.or_else(next),
+    }))
+}
+
+fn body_kept(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<BodyView>, Failure> {
+    let Some(kept) = kept_body(call.vault()?, call.now)? else {
+        return Ok(None);
+    };
+    let answers = body::from_record(&kept, true);
+    let until = from_record(kept.at) + BODY_KEPT;
+    let time = reader.words.time_text(until.time());
+    Ok(Some(BodyView {
+        until_text: reader
+            .words
+            .format("body-until", &[("time", Arg::text(time))]),
+        text: with_walk(&answers, |walk| view::body_text(walk, reader)),
+    }))
+}
+
+fn saved(call: &Call<'_>, reader: Reader<'_>) -> Result<Vec<SavedView>, Failure> {
+    let mut views = Vec::new();
+    for (id, task) in call.vault()?.saved_tasks().all()? {
+        let answers = task_answers(&task, call)?;
+        let text = with_walk(&answers, |walk| view::short_text(walk, reader));
+        views.push(SavedView {
+            id: id.0,
+            name: task.name,
+            text,
+        });
+    }
+    Ok(views)
+}
+
+fn morning(call: &Call<'_>, reader: Reader<'_>) -> Result<Vec<MorningView>, Failure> {
+    let asked = to_ask(call.vault()?, call.now)?;
+    Ok(asked
+        .map(|(id, lift)| MorningView {
+            id: id.0,
+            text: reader
+                .words
+                .format("morning-ask", &[("title", Arg::text(lift.title))]),
+        })
+        .into_iter()
+        .collect())
+}
+
+/// The signs that are open: the oldest in a sentence, each with who can clear it.
+fn open_sign(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<OpenSignView>, Failure> {
+    let open = call.vault()?.signs().open()?;
+    let Some(oldest) = open.first() else {
+        return Ok(None);
+    };
+    let short = |id: &str| reader.words.text(&message_id("sign-short", id));
+    let day = from_record(oldest.raised_at).date_naive();
+    let since = reader.words.day_text_from(day, call.now.date_naive());
+    let about = call.vault()?.about().load()?.unwrap_or_default();
+    let signs = open.iter().map(|sign| OneSign {
+        id: sign.sign.clone(),
+        text: sentence(&short(&sign.sign)),
+        by: clearing(&about, &sign.sign)
+            .iter()
+            .map(|by| by.id())
+            .collect(),
+    });
+    Ok(Some(OpenSignView {
+        text: reader
+            .words
+            .format("open-sign", &[("sign", Arg::text(short(&oldest.sign)))]),
+        since_text: reader
+            .words
+            .format("open-sign-since", &[("day", Arg::text(since))]),
+        signs: signs.collect(),
+    }))
+}
+
+fn with_walk<T>(answers: &Answers, read: impl FnOnce(&Walk<'_>) -> T) -> T {
+    let kept = Answers::default();
+    read(&Walk {
+        purpose: Purpose::Lift,
+        given: answers,
+        kept: &kept,
+        whole_list_due: false,
+    })
+}

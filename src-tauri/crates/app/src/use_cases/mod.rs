@@ -1,0 +1,21 @@
+//! What the app can do, one use case a file: a typed command in, a typed reply out.
+
+pub(crate) mod entry;
+pub(crate) mod first_start;
+pub(crate) mod hello;
+pub(crate) mod history;
+pub(crate) mod home;
+pub(crate) mod keep;
+pub(crate) mod morning;
+pub(crate) mod saved;
+pub(crate) mod settings;
+pub(crate) mod signs;
+pub(crate) mod unlock;
+pub(crate) mod walk;
+
+use serde::{Deserialize, Serialize};
+
+/// A command or a reply without fields.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Nothing {}

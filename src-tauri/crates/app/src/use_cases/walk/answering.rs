@@ -1,0 +1,121 @@
+//! Taking one answer: what it changes in the draft, and what is kept beyond it.
+
+use super::standing::Standing;
+use crate::call::Call;
+use crate::convert::{about, body, moment};
+use crate::failure::Failure;
+use crate::walk::answer::{Answer, Answers};
+use crate::walk::ids::QuestionId;
+use crate::walk::question::Group;
+use crate::walk::questions::question;
+use record::{DraftPurpose, OpenSign};
+use vault::{Vault, VaultError};
+
+/// Takes an answer into the draft and keeps everything that follows from it, all or nothing.
+///
+/// # Errors
+/// `answer_not_offered` or `out_of_range`; what writing the vault gives.
+pub(crate) fn take(
+    call: &Call<'_>,
+    standing: &mut Standing,
+    id: QuestionId,
+    answer: Answer,
+) -> Result<(), Failure> {
+    let answer = question(id).accept(answer)?;
+    standing.given.give(id, answer);
+    standing.draft.advice = None;
+    standing.draft.open_question = None;
+    let vault = call.vault()?;
+    vault.together(|vault| {
+        if question(id).group == Group::Signs {
+            raise_signs(call, standing, id, vault)?;
+        }
+        match question(id).group {
+            Group::Body => keep_body(call, standing, vault)?,
+            Group::About => keep_about(call, standing, vault)?,
+            Group::Signs | Group::Task => {}
+        }
+        standing.keep(vault)
+    })?;
+    Ok(())
+}
+
+/// A ticked sign is open from now on, whatever becomes of the draft.
+fn raise_signs(
+    call: &Call<'_>,
+    standing: &mut Standing,
+    id: QuestionId,
+    vault: &Vault,
+) -> Result<(), VaultError> {
+    let now = moment::to_record(call.now);
+    if let Some(Answer::Choices(ticked)) = standing.given.of(id) {
+        for sign in ticked {
+            vault.signs().raise(&OpenSign {
+                sign: sign.clone(),
+                raised_at: now,
+                cleared: None,
+            })?;
+        }
+        if id == QuestionId::SignsFull {
+            standing.about.signs_asked_at = Some(now);
+            vault.about().save(&standing.about)?;
+        }
+    }
+    Ok(())
+}
+
+/// The body is kept as soon as all of it was answered. With one answer changed, the rest is as old as before.
+fn keep_body(call: &Call<'_>, standing: &Standing, vault: &Vault) -> Result<(), VaultError> {
+    let walk = standing.walk();
+    if !walk.is_complete(Group::Body) {
+        return Ok(());
+    }
+    let at = standing
+        .body
+        .as_ref()
+        .map_or(moment::to_record(call.now), |body| body.at);
+    vault
+        .body_today()
+        .save(&body::to_record(&walk, at, signs_said(&standing.given)))
+}
+
+/// Signs ticked in this walk; `None` when they were not asked.
+#[must_use]
+pub(crate) fn signs_said(given: &Answers) -> Option<Vec<String>> {
+    let asked = [
+        QuestionId::SignsToday,
+        QuestionId::SignsFull,
+        QuestionId::SignsFlare,
+    ];
+    if !asked.iter().any(|id| given.has(*id)) {
+        return None;
+    }
+    let ticked = asked.iter().filter_map(|id| match given.of(*id) {
+        Some(Answer::Choices(ticked)) => Some(ticked.iter().cloned()),
+        _ => None,
+    });
+    Some(ticked.flatten().collect())
+}
+
+/// The person is kept as soon as all of it was answered.
+fn keep_about(call: &Call<'_>, standing: &mut Standing, vault: &Vault) -> Result<(), VaultError> {
+    let walk = standing.walk();
+    if !walk.is_complete(Group::About) {
+        return Ok(());
+    }
+    let now = moment::to_record(call.now);
+    standing.about = about::to_record(&walk, &standing.about, now);
+    vault.about().save(&standing.about)
+}
+
+/// Forgets the answers about the person, so that they are asked again.
+pub(crate) fn ask_about_again(standing: &mut Standing) {
+    for id in QuestionId::ALL
+        .iter()
+        .filter(|id| question(**id).group == Group::About)
+    {
+        standing.given.forget(*id);
+    }
+    standing.draft.purpose = DraftPurpose::About;
+    standing.draft.open_question = None;
+}

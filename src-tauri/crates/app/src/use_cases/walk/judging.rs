@@ -1,0 +1,101 @@
+//! Asking the judgement about a walk, and making its page.
+
+use super::standing::Standing;
+use crate::call::Call;
+use crate::convert::{advice, person, task};
+use crate::failure::Failure;
+use crate::walk::page::{AdvicePage, Page};
+use chrono::Duration;
+use lifting::advise::advice::{Advice, Outcome};
+use lifting::advise::{RecentUse, Request, advise};
+use lifting::body::WarningSign;
+use lifting::task::{LoadMass, Task};
+use lifting::way::Way;
+use std::collections::{BTreeMap, BTreeSet};
+use vault::{LiftFilter, Vault};
+
+/// How far back ways used count for variety.
+const RECENT: Duration = Duration::weeks(2);
+/// Most lifts looked at for variety. House rule.
+const MOST_RECENT: u32 = 200;
+
+/// The advice on a walk whose questions are all answered.
+///
+/// # Errors
+/// What reading the vault gives.
+pub(crate) fn judge(call: &Call<'_>, standing: &Standing) -> Result<Advice, Failure> {
+    let walk = standing.walk();
+    let vault = call.vault()?;
+    let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
+    let mut request = Request::new(person, task::to_judge(&walk));
+    request.recent = recent(call, vault)?;
+    Ok(advise(&request))
+}
+
+/// The advice that needs no more questions: a warning sign is open, or nobody here may be advised.
+///
+/// # Errors
+/// What reading the vault gives.
+pub(crate) fn judge_early(call: &Call<'_>, standing: &Standing) -> Result<Option<Advice>, Failure> {
+    let walk = standing.walk();
+    let person = person::to_judge(&walk, &standing.about, open_signs(call.vault()?)?);
+    let any_task = Task::of(LoadMass::Untested {
+        low: None,
+        high: None,
+    });
+    let advice = advise(&Request::new(person, any_task));
+    let is_final = matches!(advice.outcome, Outcome::SeekCare { .. } | Outcome::Refuse);
+    Ok(is_final.then_some(advice))
+}
+
+/// The page of an advice, which is noted in the draft.
+///
+/// # Errors
+/// What writing the vault gives.
+pub(crate) fn keep_advice(
+    call: &Call<'_>,
+    standing: &mut Standing,
+    judged: &Advice,
+) -> Result<Page, Failure> {
+    standing.draft.advice = Some(advice::to_record(judged));
+    standing.draft.open_question = None;
+    standing.keep(call.vault()?)?;
+    page(call, standing, judged)
+}
+
+/// The page of an advice.
+///
+/// # Errors
+/// What reading the vault gives.
+pub(crate) fn page(call: &Call<'_>, standing: &Standing, judged: &Advice) -> Result<Page, Failure> {
+    Ok(Page::Advice(AdvicePage {
+        card: super::cards::card(call, judged)?,
+        saved: standing.draft.saved_task,
+    }))
+}
+
+/// The signs that are open. A sign that this version does not know cannot be judged, so it counts as one
+/// that needs care today.
+fn open_signs(vault: &Vault) -> Result<BTreeSet<WarningSign>, Failure> {
+    let open = vault.signs().open()?;
+    let known = |id: &str| WarningSign::from_id(id).unwrap_or(WarningSign::FeverUnwell);
+    Ok(open.iter().map(|sign| known(&sign.sign)).collect())
+}
+
+fn recent(call: &Call<'_>, vault: &Vault) -> Result<RecentUse, Failure> {
+    let since = call.now - RECENT;
+    let lifts = vault.lifts().newest(&LiftFilter {
+        done: Some(true),
+        since_ms: Some(since.timestamp_millis()),
+        limit: MOST_RECENT,
+        ..LiftFilter::default()
+    })?;
+    let mut used: BTreeMap<Way, u32> = BTreeMap::new();
+    for way in lifts
+        .iter()
+        .filter_map(|(_, lift)| Way::from_id(lift.way?.id()))
+    {
+        *used.entry(way).or_default() += 1;
+    }
+    Ok(RecentUse(used))
+}
