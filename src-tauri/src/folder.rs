@@ -1,0 +1,34 @@
+//! Where the vault lives on this device.
+
+use std::path::PathBuf;
+
+use tauri::{AppHandle, Manager, Runtime};
+
+/// Names a folder to use in place of the user's own, on a computer only.
+///
+/// A phone starts apps without an environment of the caller's choosing, so there the name is
+/// not even looked at. On a computer whoever sets it could as well start another program.
+pub const HOME_VARIABLE: &str = "HEFTWELL_HOME";
+
+/// The folder that holds the vault; it need not exist yet.
+///
+/// # Errors
+/// When the system names no data folder for this app.
+pub(crate) fn data_folder<R: Runtime>(shell: &AppHandle<R>) -> Result<PathBuf, tauri::Error> {
+    match named_folder() {
+        Some(folder) => Ok(folder),
+        None => Ok(shell.path().app_local_data_dir()?.join("vault")),
+    }
+}
+
+#[cfg(desktop)]
+fn named_folder() -> Option<PathBuf> {
+    std::env::var_os(HOME_VARIABLE)
+        .filter(|name| !name.is_empty())
+        .map(PathBuf::from)
+}
+
+#[cfg(mobile)]
+fn named_folder() -> Option<PathBuf> {
+    None
+}

@@ -1,0 +1,55 @@
+//! The shell: one window, one command, one vault folder. All it does is carry JSON lines between
+//! the page and `app`, and lock the vault when nobody is looking.
+
+mod command;
+mod folder;
+mod keeper;
+#[cfg(mobile)]
+mod phone;
+mod window;
+
+use std::sync::Arc;
+
+use tauri::{Manager, RunEvent};
+
+pub use folder::HOME_VARIABLE;
+
+use keeper::Keeper;
+
+/// Opens the window and stays until it is closed.
+///
+/// # Errors
+/// When the system cannot show a window or names no data folder.
+pub fn run() -> Result<(), tauri::Error> {
+    let shell = tauri::Builder::default()
+        .invoke_handler(tauri::generate_handler![command::command])
+        .setup(|shell| {
+            let keeper = Arc::new(Keeper::open(&folder::data_folder(shell.handle())?));
+            shell.manage(Arc::clone(&keeper));
+            keeper::lock_when_idle(&keeper);
+            window::open(shell)?;
+            Ok(())
+        })
+        .on_window_event(|window, event| {
+            if window::is_leaving(event) {
+                window.state::<Arc<Keeper>>().lock();
+            }
+        })
+        .build(context())?;
+    shell.run(|shell, event| {
+        if matches!(event, RunEvent::Exit) {
+            shell.state::<Arc<Keeper>>().lock();
+        }
+    });
+    Ok(())
+}
+
+/// The configuration and the page, both part of the program.
+#[allow(
+    clippy::disallowed_types,
+    clippy::disallowed_methods,
+    reason = "generated code, the same on every run"
+)]
+fn context() -> tauri::Context {
+    tauri::generate_context!()
+}
