@@ -1,6 +1,11 @@
 //! Every way to be turned away by `headless web`, spoken to in plain bytes as an attacker would.
 
 #![cfg(feature = "app")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test stops at the first surprise"
+)]
 
 mod visitor;
 
