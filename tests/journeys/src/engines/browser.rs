@@ -1,0 +1,118 @@
+//! The loopback page in Chromium with a phone's measures, driven through chromedriver.
+
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+use serde_json::json;
+
+use super::{Engine, Look, free_port};
+use crate::binaries;
+use crate::child::{self, Running};
+use crate::driver::Session;
+use crate::trouble::Trouble;
+
+/// A common phone's page, in CSS pixels.
+const SIZE: (u32, u32) = (360, 780);
+
+const FLAGS: [&str; 10] = [
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-dev-shm-usage",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--disable-default-apps",
+];
+
+/// A started page and browser. The order of the fields is the order of their end.
+pub(super) struct Browser {
+    session: Session,
+    _driver: Running,
+    app: Running,
+    _home: tempfile::TempDir,
+}
+
+impl Browser {
+    pub(super) fn start(folder: &Path, look: Look) -> Result<Self, Trouble> {
+        let home = tempfile::tempdir()?;
+        let mut command = Command::new(binaries::find()?.headless);
+        command
+            .args(["web", "--vault"])
+            .arg(folder)
+            .stdout(Stdio::piped());
+        let mut app = Running::start("headless", "this workspace", &mut command)?;
+        let opening = app.first_line()?;
+
+        let port = free_port()?;
+        let mut command = Command::new("chromedriver");
+        command
+            .arg(format!("--port={port}"))
+            .env("HOME", home.path())
+            .env("XDG_CONFIG_HOME", home.path())
+            .env("XDG_CACHE_HOME", home.path())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null());
+        let driver = Running::start("chromedriver", "chromium-driver", &mut command)?;
+        let mut flags: Vec<String> = FLAGS.iter().map(|flag| (*flag).to_owned()).collect();
+        flags.push(format!(
+            "--user-data-dir={}",
+            home.path().join("profile").display()
+        ));
+        let metrics =
+            json!({ "width": SIZE.0, "height": SIZE.1, "pixelRatio": 1.0, "touch": true });
+        let options = json!({ "args": flags, "mobileEmulation": { "deviceMetrics": metrics } });
+        let session = Session::open(port, &json!({ "goog:chromeOptions": options }))?;
+        let browser = Self {
+            session,
+            _driver: driver,
+            app,
+            _home: home,
+        };
+        browser.set_look(look)?;
+        browser.session.go(&opening)?;
+        Ok(browser)
+    }
+
+    fn set_look(&self, look: Look) -> Result<(), Trouble> {
+        let scheme = if look.dark { "dark" } else { "light" };
+        let features = json!([{ "name": "prefers-color-scheme", "value": scheme }]);
+        self.devtools(
+            "Emulation.setEmulatedMedia",
+            &json!({ "features": features }),
+        )
+    }
+
+    fn devtools(&self, command: &str, parameters: &serde_json::Value) -> Result<(), Trouble> {
+        let body = json!({ "cmd": command, "params": parameters });
+        self.session.post("/goog/cdp/execute", &body).map(drop)
+    }
+}
+
+impl Engine for Browser {
+    fn session(&self) -> &Session {
+        &self.session
+    }
+
+    fn set_width(&self, width: u32) -> Result<(), Trouble> {
+        let metrics =
+            json!({ "width": width, "height": SIZE.1, "deviceScaleFactor": 1, "mobile": true });
+        self.devtools("Emulation.setDeviceMetricsOverride", &metrics)
+    }
+
+    fn close(self: Box<Self>) -> Result<(), Trouble> {
+        let Self { session, app, .. } = *self;
+        session.close()?;
+        app.end_gently()
+    }
+
+    fn kill(self: Box<Self>) -> Result<(), Trouble> {
+        child::kill(self.app.id())
+    }
+
+    fn shows_something(&self) -> Option<bool> {
+        None
+    }
+}

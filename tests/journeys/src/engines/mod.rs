@@ -1,0 +1,85 @@
+//! The two engines that the app meets: WebKit in the window (as on iPhones and in the Linux
+//! window) and Chromium (as in Android's web view).
+
+mod browser;
+mod display;
+mod window;
+
+use std::net::{Ipv4Addr, TcpListener};
+use std::path::Path;
+
+use crate::driver::Session;
+use crate::trouble::Trouble;
+
+/// Which engine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Kind {
+    /// The real shell with its WebKit view.
+    Window,
+    /// Chromium on the loopback page.
+    Browser,
+}
+
+impl Kind {
+    /// A short word for file names.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Window => "window",
+            Self::Browser => "browser",
+        }
+    }
+}
+
+/// How the phone is set up by its owner, outside the app.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Look {
+    /// Whether the system is set to dark colours.
+    pub dark: bool,
+}
+
+/// The app, started, with a session in its page.
+pub trait Engine {
+    /// The session in the page.
+    fn session(&self) -> &Session;
+
+    /// Makes the page `width` CSS pixels wide.
+    ///
+    /// # Errors
+    /// When the driver refuses.
+    fn set_width(&self, width: u32) -> Result<(), Trouble>;
+
+    /// Closes the app as its owner does.
+    ///
+    /// # Errors
+    /// When it does not end.
+    fn close(self: Box<Self>) -> Result<(), Trouble>;
+
+    /// Ends the app at once, without a word, as a phone does that needs the memory.
+    ///
+    /// # Errors
+    /// When there is no app to end.
+    fn kill(self: Box<Self>) -> Result<(), Trouble>;
+
+    /// Whether a person in front of the screen would see more than one colour; `None` where there
+    /// is no screen to look at.
+    fn shows_something(&self) -> Option<bool>;
+}
+
+/// Starts the app on the vault in `folder`.
+///
+/// # Errors
+/// See [`Trouble`].
+pub fn start(kind: Kind, folder: &Path, look: Look) -> Result<Box<dyn Engine>, Trouble> {
+    match kind {
+        Kind::Window => Ok(Box::new(window::Window::start(folder, look)?)),
+        Kind::Browser => Ok(Box::new(browser::Browser::start(folder, look)?)),
+    }
+}
+
+/// A port that nobody uses now. A driver that finds it taken a moment later does not come up,
+/// and the journey says so.
+fn free_port() -> Result<u16, Trouble> {
+    Ok(TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?
+        .local_addr()?
+        .port())
+}

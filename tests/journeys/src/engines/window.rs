@@ -1,0 +1,115 @@
+//! The real shell in a window on a screen in memory, driven through WebKitWebDriver.
+
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+use serde_json::json;
+
+use super::display::Display;
+use super::{Engine, Look, free_port};
+use crate::binaries;
+use crate::child::{self, Running};
+use crate::driver::Session;
+use crate::trouble::Trouble;
+use crate::wait;
+
+/// A started shell. The order of the fields is the order of their end.
+pub(super) struct Window {
+    session: Session,
+    driver: Running,
+    display: Display,
+    _home: tempfile::TempDir,
+}
+
+impl Window {
+    pub(super) fn start(folder: &Path, look: Look) -> Result<Self, Trouble> {
+        let shell = binaries::find()?.shell;
+        let display = Display::start()?;
+        let home = tempfile::tempdir()?;
+        let port = free_port()?;
+        let mut command = Command::new("WebKitWebDriver");
+        command
+            .arg(format!("--port={port}"))
+            .env("DISPLAY", &display.name)
+            .env("GDK_BACKEND", "x11")
+            .env(
+                "GTK_THEME",
+                if look.dark { "Adwaita:dark" } else { "Adwaita" },
+            )
+            .env("HEFTWELL_HOME", folder)
+            .env("HOME", home.path())
+            .env("XDG_CACHE_HOME", home.path())
+            .env("XDG_CONFIG_HOME", home.path())
+            .env("XDG_DATA_HOME", home.path())
+            .env("NO_AT_BRIDGE", "1")
+            .env("TAURI_WEBVIEW_AUTOMATION", "true")
+            // WebKitGTK 2.50 draws into shared memory where there is no graphics card. The switches
+            // that older versions needed (no DMABUF renderer, no compositing) are left out: with
+            // them a driver's request for a picture is never answered.
+            .env_remove("WEBKIT_DISABLE_DMABUF_RENDERER")
+            .env_remove("WEBKIT_DISABLE_COMPOSITING_MODE")
+            .env_remove("WAYLAND_DISPLAY")
+            .stdout(Stdio::null())
+            .stderr(Stdio::null());
+        let driver = Running::start("WebKitWebDriver", "webkit2gtk-driver", &mut command)?;
+        // A browser name in here would match no application.
+        let options = json!({ "binary": shell, "args": [] });
+        let session = Session::open(port, &json!({ "webkitgtk:browserOptions": options }))?;
+        Ok(Self {
+            session,
+            driver,
+            display,
+            _home: home,
+        })
+    }
+}
+
+impl Engine for Window {
+    fn session(&self) -> &Session {
+        &self.session
+    }
+
+    fn set_width(&self, width: u32) -> Result<(), Trouble> {
+        self.session.resize(width, 780)
+    }
+
+    fn close(self: Box<Self>) -> Result<(), Trouble> {
+        let Self {
+            session, driver, ..
+        } = *self;
+        let apps = driver.children();
+        session.close()?;
+        all_ended(&apps)
+    }
+
+    fn kill(self: Box<Self>) -> Result<(), Trouble> {
+        let Self {
+            session, driver, ..
+        } = *self;
+        let apps = driver.children();
+        if apps.is_empty() {
+            return Err(Trouble::NoSuchProcess(0));
+        }
+        for app in &apps {
+            child::kill(*app)?;
+        }
+        session.forget();
+        all_ended(&apps)
+    }
+
+    fn shows_something(&self) -> Option<bool> {
+        wait::until(wait::LIMIT, || {
+            self.display.shows_something().then_some(true)
+        })
+        .or(Some(false))
+    }
+}
+
+fn all_ended(apps: &[u32]) -> Result<(), Trouble> {
+    let ended = wait::until(wait::LIMIT, || {
+        apps.iter()
+            .all(|app| !child::is_running(*app))
+            .then_some(())
+    });
+    ended.ok_or_else(|| Trouble::StillRunning("the app".to_owned()))
+}

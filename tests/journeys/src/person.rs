@@ -1,0 +1,125 @@
+//! What a person knows and answers, so that a journey can say "somebody with a sore back".
+
+use crate::phone::Phone;
+
+/// An answer to one question, as it is given with a finger.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Answer {
+    /// One of the options, by its id.
+    Pick(&'static str),
+    /// Some boxes, by their ids, then Continue.
+    Tick(&'static [&'static str]),
+    /// "None of these".
+    NoneOfThese,
+    /// "I'm not sure".
+    NotSure,
+    /// A number from 0 to 10.
+    Pain(u8),
+    /// A typed number, then Continue.
+    Number(&'static str),
+}
+
+/// What somebody answers, question by question; the first entry for a question counts.
+pub type Story<'a> = &'a [(&'a str, Answer)];
+
+use Answer::{NoneOfThese, Pain, Pick};
+
+/// A healthy grown-up, a box of everyday weight, from the floor. Invented.
+pub const AN_EVERYDAY_BOX: Story<'static> = &[
+    ("signs_full", NoneOfThese),
+    ("age", Pick("40-64")),
+    ("conditions", NoneOfThese),
+    ("fell", Pick("no")),
+    ("signs_today", Pick("no")),
+    ("what", Pick("box")),
+    ("mass", Pick("six_pack")),
+    ("start", Pick("floor")),
+    ("reach", Pick("close")),
+    ("often", Pick("once")),
+    ("back", Pain(2)),
+    ("back_state", Pick("steady")),
+    ("knee_left", Pain(0)),
+    ("knee_right", Pain(0)),
+    ("other", NoneOfThese),
+    ("balance", Pick("good")),
+    ("kneel", Pick("yes")),
+];
+
+/// Questions that are asked only once, at the very first lift.
+pub const ABOUT: [&str; 6] = [
+    "signs_full",
+    "age",
+    "conditions",
+    "pregnancy_weeks",
+    "weeks_since_surgery",
+    "fell",
+];
+
+impl Phone {
+    /// Makes a new vault, in the language that is shown: through the first pages to home.
+    pub fn first_start(&mut self, passphrase: &str) {
+        self.tap("#begin");
+        self.tap("[data-answer=lift]");
+        self.tap("[data-answer=kg]");
+        self.type_in("#passphrase", passphrase);
+        self.type_in("#again", passphrase);
+        self.tap("#keep");
+        self.expect_screen("home");
+    }
+
+    /// Opens the vault.
+    pub fn unlock(&mut self, passphrase: &str) {
+        self.expect_screen("unlock");
+        self.type_in("#passphrase", passphrase);
+        self.tap("#open");
+    }
+
+    /// Answers questions by `stories`, the first that knows the question, until `screen` or the
+    /// question `screen` is shown. Gives the ids of the questions answered.
+    pub fn walk_to(&mut self, screen: &str, stories: &[Story<'_>]) -> Vec<String> {
+        let mut asked = Vec::new();
+        loop {
+            let here = self.screen();
+            if here == screen || here.strip_prefix("walk/") == Some(screen) {
+                return asked;
+            }
+            if here == "check" {
+                self.tap("#confirm");
+                continue;
+            }
+            let Some(question) = here.strip_prefix("walk/").map(str::to_owned) else {
+                self.fail(&format!("on the way to {screen} this is no question"));
+            };
+            let known = stories
+                .iter()
+                .copied()
+                .flatten()
+                .find(|(id, _)| *id == question);
+            let Some((_, answer)) = known else {
+                self.fail(&format!("the story has no answer to {question}"));
+            };
+            self.give(*answer);
+            asked.push(question);
+        }
+    }
+
+    /// Answers the question that is shown; gives the address of the next screen.
+    pub fn give(&mut self, answer: Answer) -> String {
+        match answer {
+            Answer::Pick(id) => self.tap(&format!("[data-answer='{id}']")),
+            Answer::Pain(number) => self.tap(&format!("[data-answer='{number}']")),
+            Answer::NoneOfThese => self.tap("#none"),
+            Answer::NotSure => self.tap("#not-sure"),
+            Answer::Tick(ids) => {
+                for id in ids {
+                    self.touch(&format!("input[value='{id}']"));
+                }
+                self.tap("#continue")
+            }
+            Answer::Number(number) => {
+                self.type_in("#number", number);
+                self.tap("#continue")
+            }
+        }
+    }
+}
