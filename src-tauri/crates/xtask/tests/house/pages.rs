@@ -64,11 +64,16 @@ fn every_link_leads_to_a_file() {
 }
 
 #[test]
-fn every_decision_is_in_the_index() {
+fn every_page_and_decision_can_be_found_from_the_index() {
     let index = std::fs::read_to_string(tree::root().join("docs/README.md")).unwrap();
-    for record in tree::sources("docs/decisions", &[".md"]) {
-        let name = record.path.trim_start_matches("docs/");
-        assert!(index.contains(&format!("({name})")), "{name} is missing");
+    for page in tree::sources("docs", &[".md"]) {
+        let name = page.path.trim_start_matches("docs/");
+        let folder = name
+            .rsplit_once('/')
+            .map(|(folder, _)| format!("({folder}/)"));
+        let by_folder = folder.is_some_and(|link| link != "(decisions/)" && index.contains(&link));
+        let found = by_folder || index.contains(&format!("({name})")) || name == "README.md";
+        assert!(found, "{name} is missing");
     }
 }
 
