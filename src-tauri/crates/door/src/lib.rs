@@ -25,4 +25,5 @@ pub use answer::{COMMANDS, answer, answer_alone, answer_parsed, answer_with};
 pub use error::{DoorError, ErrorCode, ok_line};
 pub use fields::{PartFields, fields};
 pub use line::{COMMAND_FIELD, MAX_DEPTH, MAX_LINE_BYTES, Parsed, parse_line};
+pub use pose::PoseReply;
 pub use read::read;

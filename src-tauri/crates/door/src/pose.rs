@@ -16,7 +16,7 @@ use lifting::posture::solve::NoPosture;
 use lifting::quantity::Kilograms;
 use lifting::task::{LoadMass, Task};
 use lifting::way::Way;
-use reply::PoseReply;
+pub use reply::PoseReply;
 use serde::Deserialize;
 use serde_json::{Map, Value};
 

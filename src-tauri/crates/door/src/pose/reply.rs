@@ -14,7 +14,7 @@ type Xz = [f64; 2];
 
 /// The figure for one way.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub(crate) struct PoseReply {
+pub struct PoseReply {
     segments: Vec<SegmentReply>,
     joints: Vec<JointReply>,
     hands_m: Xz,
@@ -92,7 +92,9 @@ struct FrameReply {
 }
 
 impl PoseReply {
-    pub(crate) fn of(lift: &Lift) -> Self {
+    /// The reply for a solved way.
+    #[must_use]
+    pub fn of(lift: &Lift) -> Self {
         let lowest = &lift.lowest;
         let name = |segment: Segment| named(lift.front, segment);
         let equilibrium = &lift.equilibrium;

@@ -183,19 +183,26 @@ fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Opti
     single(request, ChangeStep::SecondPerson { judged_at })
 }
 
-/// The fewest steps that are enough together: all that help, at their strongest, then each left out that can be.
+/// The fewest steps that are enough together: all that help, at their strongest, then each left out that can be,
+/// the most trouble first.
 fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    let mut steps = all_that_help(facts);
+    let mut change = enough_together(request, facts, &steps)?;
+    for at in (0..steps.len()).rev() {
+        let mut fewer = steps.clone();
+        fewer.remove(at);
+        if let Some(found) = enough_together(request, facts, &fewer) {
+            change = found;
+            steps = fewer;
+        }
+    }
+    Some(change)
+}
+
+/// Every step that could help, at its strongest, the least trouble first.
+fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
     let knuckle = Centimetres::clamped(top_of_raising(facts));
     let mut steps = Vec::new();
-    if let (Some(true), Some(mass)) = (
-        facts.task.divisible,
-        facts.mass.filter(|mass| *mass > LIGHT),
-    ) {
-        steps.push(ChangeStep::Split {
-            parts: 2,
-            each: Kilograms::clamped(mass.value() / 2.0),
-        });
-    }
     if facts.reach.value() > NEAREST_CM {
         steps.push(ChangeStep::BringCloser {
             to: Centimetres::clamped(NEAREST_CM + LENGTH_STEP_CM),
@@ -223,43 +230,41 @@ fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
             to: Repetitions::of(10),
         });
     }
-    if !facts.tested {
-        // Whatever else is done, the mass has to be found out; how much may be gone on with depends on the rest.
-        let rest = steps
-            .iter()
-            .fold(request.task.clone(), |task, step| step.apply(&task));
-        let most = heaviest_that_lifts(
-            request,
-            &rest,
-            facts.mass.unwrap_or(Kilograms::clamped(Kilograms::MAX)),
-        )?;
-        if matches!(request.task.mass, LoadMass::Untested { low: Some(low), .. } if low > most) {
-            return None;
-        }
-        steps.push(ChangeStep::FindMass { go_on_up_to: most });
+    if let (Some(true), Some(mass)) = (
+        facts.task.divisible,
+        facts.mass.filter(|mass| *mass > LIGHT),
+    ) {
+        steps.push(ChangeStep::Split {
+            parts: 2,
+            each: Kilograms::clamped(mass.value() / 2.0),
+        });
     }
-    fewest(request, steps)
+    steps
 }
 
-fn fewest(request: &Request, mut steps: Vec<ChangeStep>) -> Option<Change> {
-    let apply = |steps: &[ChangeStep]| {
+/// The change of these steps when they are enough. Whatever else is done, a mass that is not known has to be
+/// found out; how much may be gone on with depends on the other steps.
+fn enough_together(request: &Request, facts: &Facts<'_>, steps: &[ChangeStep]) -> Option<Change> {
+    let after = |steps: &[ChangeStep]| {
         steps
             .iter()
             .fold(request.task.clone(), |task, step| step.apply(&task))
     };
-    let mut ways = enough(request, &apply(&steps))?;
-    let mut at = 0;
-    while at < steps.len() {
-        let mut fewer = steps.clone();
-        fewer.remove(at);
-        match enough(request, &apply(&fewer)) {
-            Some(left) if !fewer.is_empty() => {
-                ways = left;
-                steps = fewer;
-            }
-            _ => at += 1,
-        }
+    let mut steps = steps.to_vec();
+    let LoadMass::Untested { low, high } = request.task.mass else {
+        let ways = enough(request, &after(&steps))?;
+        return Some(Change { steps, ways });
+    };
+    let most = heaviest_that_lifts(
+        request,
+        &after(&steps),
+        high.unwrap_or(Kilograms::clamped(Kilograms::MAX)),
+    )?;
+    if low.is_some_and(|low| low > most) {
+        return None; // already known to be too much
     }
+    steps.push(ChangeStep::FindMass { go_on_up_to: most });
+    let ways = test_way_first(&enough(request, &after(&steps))?);
     Some(Change { steps, ways })
 }
 

@@ -4,6 +4,7 @@ use super::lift::{Lift, lift};
 use super::spine::LeverArm;
 use super::statics::Joint;
 use crate::advise::facts::{Band, Facts, Rated};
+use crate::body::Region;
 use crate::energy::predicted::{Stroke, per_lift};
 use crate::quantity::{BodyMass, Kilocalories, Kilograms, NewtonMetres, Newtons};
 use crate::way::Way;
@@ -46,11 +47,13 @@ pub struct WayLoads {
 #[must_use]
 pub fn of(facts: &Facts<'_>, ways: &[Way]) -> Vec<WayLoads> {
     ways.iter()
-        .filter_map(|way| Some(one(facts, &lift(*way, facts, LeverArm::USUAL).ok()?)))
+        .filter_map(|way| Some(of_lift(facts, &lift(*way, facts, LeverArm::USUAL).ok()?)))
         .collect()
 }
 
-fn one(facts: &Facts<'_>, lift: &Lift) -> WayLoads {
+/// What one solved way costs.
+#[must_use]
+pub fn of_lift(facts: &Facts<'_>, lift: &Lift) -> WayLoads {
     let leg = |joint| NewtonMetres::of(lift.leg_moment(joint));
     WayLoads {
         way: lift.lowest.way,
@@ -85,21 +88,88 @@ fn energy(facts: &Facts<'_>, way: Way) -> Kilocalories {
 /// For ranking only; never shown as a limit.
 #[must_use]
 pub fn worst_ratio(facts: &Facts<'_>, loads: &WayLoads) -> f64 {
-    let mass = facts.person.mass.map_or(USUAL_MASS_KG, BodyMass::value);
-    let back =
-        (loads.compression.value() / ACTION_LIMIT_N).max(loads.shear.value().abs() / SHEAR_LIMIT_N);
-    let knee = |moment: NewtonMetres| moment.value().abs() / (KNEE_PER_KG * mass);
-    let hip = |moment: NewtonMetres| moment.value().abs() / (HIP_PER_KG * mass);
+    let ratios = Ratios::of(facts, loads);
     [
-        (facts.back, back),
-        (facts.knee_left, knee(loads.knee_left)),
-        (facts.knee_right, knee(loads.knee_right)),
-        (facts.hip_left, hip(loads.hip_left)),
-        (facts.hip_right, hip(loads.hip_right)),
+        (facts.back, ratios.back),
+        (facts.knee_left, ratios.knee_left),
+        (facts.knee_right, ratios.knee_right),
+        (facts.hip_left, ratios.hip_left),
+        (facts.hip_right, ratios.hip_right),
     ]
     .into_iter()
     .map(|(rated, ratio)| ratio / shade(rated))
     .fold(0.0, f64::max)
+}
+
+/// How much a way asks of a region, for drawing. House rule: under 0.4 and under 0.8 of the yardstick.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Asks {
+    /// Little.
+    Little,
+    /// Some.
+    Some,
+    /// Much.
+    Much,
+}
+
+impl Asks {
+    /// The stable id.
+    #[must_use]
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Little => "little",
+            Self::Some => "some",
+            Self::Much => "much",
+        }
+    }
+
+    fn of(ratio: f64) -> Self {
+        if ratio < 0.4 {
+            Self::Little
+        } else if ratio < 0.8 {
+            Self::Some
+        } else {
+            Self::Much
+        }
+    }
+}
+
+/// What a way asks of each region, by yardsticks for healthy people, whatever hurts today.
+#[must_use]
+pub fn asks(facts: &Facts<'_>, loads: &WayLoads) -> Vec<(Region, Asks)> {
+    let ratios = Ratios::of(facts, loads);
+    vec![
+        (Region::Back, Asks::of(ratios.back)),
+        (Region::KneeLeft, Asks::of(ratios.knee_left)),
+        (Region::KneeRight, Asks::of(ratios.knee_right)),
+        (Region::HipLeft, Asks::of(ratios.hip_left)),
+        (Region::HipRight, Asks::of(ratios.hip_right)),
+    ]
+}
+
+/// Ratios of load to yardstick.
+struct Ratios {
+    back: f64,
+    knee_left: f64,
+    knee_right: f64,
+    hip_left: f64,
+    hip_right: f64,
+}
+
+impl Ratios {
+    fn of(facts: &Facts<'_>, loads: &WayLoads) -> Self {
+        let mass = facts.person.mass.map_or(USUAL_MASS_KG, BodyMass::value);
+        let knee = |moment: NewtonMetres| moment.value().abs() / (KNEE_PER_KG * mass);
+        let hip = |moment: NewtonMetres| moment.value().abs() / (HIP_PER_KG * mass);
+        Self {
+            back: (loads.compression.value() / ACTION_LIMIT_N)
+                .max(loads.shear.value().abs() / SHEAR_LIMIT_N),
+            knee_left: knee(loads.knee_left),
+            knee_right: knee(loads.knee_right),
+            hip_left: hip(loads.hip_left),
+            hip_right: hip(loads.hip_right),
+        }
+    }
 }
 
 /// How much of a yardstick is left to a region that hurts. House rule, for ranking only.
