@@ -241,6 +241,8 @@ impl Phone {
             self.kind.name(),
             self.pictures
         );
+        let painted = self.engine().session().run_later(PAINT, &Value::Null);
+        self.must("painting", painted);
         let kept = self
             .engine()
             .session()

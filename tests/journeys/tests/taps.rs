@@ -2,6 +2,11 @@
 //! (the questions about the person come once and do not count), at most 8 while the body's answers
 //! are kept, at most 3 for a saved task; pain afterwards in at most 2.
 
+#![allow(
+    clippy::print_stdout,
+    reason = "the counts are worth reading when the budget holds too"
+)]
+
 use journeys::in_both_engines;
 use journeys::person::{AN_EVERYDAY_BOX, Answer};
 use journeys::phone::Phone;

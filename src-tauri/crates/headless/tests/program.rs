@@ -119,14 +119,12 @@ fn the_page_is_served_until_asked_to_end_and_leaves_no_vault_behind() {
         .read_line(&mut address)
         .unwrap();
     assert_eq!(folders(), 1);
-    assert!(mode_is_private(
-        &std::fs::read_dir(temporary.path())
-            .unwrap()
-            .next()
-            .unwrap()
-            .unwrap()
-            .path()
-    ));
+    let folder = std::fs::read_dir(temporary.path())
+        .unwrap()
+        .next()
+        .unwrap()
+        .unwrap();
+    assert!(mode_is_private(&folder.path().join("vault")));
 
     let (host, path) = address
         .trim()

@@ -20,7 +20,8 @@ pub(crate) fn serve(vault: Option<PathBuf>, _demo: bool) -> Result<(), Trouble> 
         Some(folder) => (folder, None),
         None => {
             let temporary = tempfile::Builder::new().prefix("heftwell-").tempdir()?;
-            (temporary.path().to_owned(), Some(temporary))
+            // A temporary folder may be open to all; the app makes its own for this user alone.
+            (temporary.path().join("vault"), Some(temporary))
         }
     };
     let served = serve_folder(&folder);
