@@ -8,13 +8,14 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 25] = [
+const COMPOSED: [&str; 26] = [
     "alternative-",
     "authority-",
     "because-",
     "caution-",
     "change-",
     "entry-",
+    "figure-asks-",
     "error-",
     "from-",
     "interruption-",

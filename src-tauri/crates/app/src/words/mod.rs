@@ -9,12 +9,12 @@ mod files;
 mod format;
 mod language;
 mod messages;
+#[cfg(test)]
+mod questions_tests;
 mod reasons;
-mod wire;
 
 pub use arg::Arg;
 pub use format::{KILOGRAMS_PER_POUND, Rounding, Units};
 pub use language::Language;
 pub use messages::Words;
 pub use reasons::{lower_first, message_id, sentence};
-pub use wire::WireTexts;
