@@ -60,6 +60,7 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "walk_answer", unlocked, walk::answer;
     "walk_drop", unlocked, walk::drop_it;
     "walk_confirm", unlocked, walk::confirm;
+    "figure", unlocked, walk::figure::figure;
     "about_start", unlocked, walk::about_start;
     "lift_keep", unlocked, keep::lift_keep;
     "lift_pain", unlocked, keep::lift_pain;

@@ -24,12 +24,20 @@ const MOST_RECENT: u32 = 200;
 /// # Errors
 /// What reading the vault gives.
 pub(crate) fn judge(call: &Call<'_>, standing: &Standing) -> Result<Advice, Failure> {
+    Ok(advise(&request(call, standing)?))
+}
+
+/// What the judgement is asked for a walk.
+///
+/// # Errors
+/// What reading the vault gives.
+pub(crate) fn request(call: &Call<'_>, standing: &Standing) -> Result<Request, Failure> {
     let walk = standing.walk();
     let vault = call.vault()?;
     let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
     let mut request = Request::new(person, task::to_judge(&walk));
     request.recent = recent(call, vault)?;
-    Ok(advise(&request))
+    Ok(request)
 }
 
 /// The advice that needs no more questions: a warning sign is open, or nobody here may be advised.

@@ -2,6 +2,7 @@
 
 pub(crate) mod answering;
 pub(crate) mod cards;
+pub(crate) mod figure;
 pub(crate) mod judging;
 mod refuse;
 pub(crate) mod standing;
