@@ -187,11 +187,11 @@ fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Opti
 /// the most trouble first.
 fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
     let mut steps = all_that_help(facts);
-    let mut change = enough_together(request, facts, &steps)?;
+    let mut change = enough_together(request, &steps)?;
     for at in (0..steps.len()).rev() {
         let mut fewer = steps.clone();
         fewer.remove(at);
-        if let Some(found) = enough_together(request, facts, &fewer) {
+        if let Some(found) = enough_together(request, &fewer) {
             change = found;
             steps = fewer;
         }
@@ -244,7 +244,7 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
 
 /// The change of these steps when they are enough. Whatever else is done, a mass that is not known has to be
 /// found out; how much may be gone on with depends on the other steps.
-fn enough_together(request: &Request, facts: &Facts<'_>, steps: &[ChangeStep]) -> Option<Change> {
+fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
     let after = |steps: &[ChangeStep]| {
         steps
             .iter()
