@@ -1,0 +1,131 @@
+//! Step 8. When no single change is enough, the fewest that are, together.
+
+#![cfg(test)]
+
+use judgement::example::{Example, a_box, cm, kg};
+use lifting::advise::change::{Change, ChangeStep};
+use lifting::body::{Balance, Kneeling};
+use lifting::quantity::{Degrees, Metres, Repetitions};
+use lifting::task::ReachWord;
+use lifting::way::Way;
+
+/// The one compound change, checked: applied it is a plain lift, and without any of its steps it is not.
+#[track_caller]
+fn compound(example: &Example) -> Change {
+    let answer = example.ask();
+    let [change] = answer.changes() else {
+        panic!("one compound change: {:?}", answer.kinds());
+    };
+    assert!(change.steps.len() > 1, "{:?}", change.steps);
+    assert!(lifts_after(example, &change.steps));
+    for left_out in 0..change.steps.len() {
+        let mut fewer = change.steps.clone();
+        let step = fewer.remove(left_out);
+        assert!(!lifts_after(example, &fewer), "{} is not needed", step.id());
+    }
+    change.clone()
+}
+
+fn lifts_after(example: &Example, steps: &[ChangeStep]) -> bool {
+    let changed = example.clone().task(|task| {
+        for step in steps {
+            *task = step.apply(task);
+        }
+    });
+    changed.ask().lifts()
+}
+
+#[test]
+fn far_away_and_hard_to_hold_closer_and_a_better_grip() {
+    let change = compound(&a_box(6.0).hard_to_hold().reach(ReachWord::Far));
+    assert_eq!(
+        change.steps,
+        [
+            ChangeStep::BringCloser { to: cm(30.0) },
+            ChangeStep::BetterGrip
+        ]
+    );
+}
+
+#[test]
+fn not_known_and_hard_to_hold_a_grip_and_the_mass_and_the_way_used_to_test_first() {
+    let change = compound(&a_box(0.0).guessed(7.0, 20.0).hard_to_hold());
+    assert_eq!(
+        change.steps,
+        [
+            ChangeStep::BetterGrip,
+            ChangeStep::FindMass {
+                go_on_up_to: kg(12.4)
+            }
+        ]
+    );
+    assert_eq!(change.ways.first, Way::HalfKneelingLunge);
+}
+
+#[test]
+fn far_and_carried_far_closer_and_in_stages() {
+    let change = compound(&a_box(5.0).reach(ReachWord::Far).carried_m(30.0));
+    let stages = ChangeStep::CarryInStages {
+        to: Metres::clamped(10.0),
+    };
+    assert_eq!(
+        change.steps,
+        [ChangeStep::BringCloser { to: cm(30.0) }, stages]
+    );
+}
+
+#[test]
+fn twisted_and_hard_to_hold_a_grip_and_the_feet() {
+    // AM at 60 degrees is 0.808: 12.418 × 0.808 = 10.03 kg with a fair grip.
+    let twisted = a_box(11.0)
+        .hard_to_hold()
+        .task(|task| task.twist = Some(Degrees::clamped(60.0)));
+    let change = compound(&twisted);
+    assert_eq!(change.steps, [ChangeStep::BetterGrip, ChangeStep::TurnFeet]);
+}
+
+#[test]
+fn no_low_way_and_put_down_high_with_sore_shoulders_both_ends_change() {
+    let example = a_box(3.0)
+        .back(8)
+        .knees(8, 8)
+        .kneels(Kneeling::No)
+        .balance(Balance::Fair)
+        .shoulders(8)
+        .to_cm(170.0);
+    let change = compound(&example);
+    assert_eq!(
+        change.steps,
+        [
+            ChangeStep::RaiseStart { to: cm(80.0) },
+            ChangeStep::LowerEnd { to: cm(80.0) },
+        ]
+    );
+    assert_eq!(change.ways.first, Way::Upright);
+}
+
+#[test]
+fn a_long_run_of_something_hard_to_hold_for_the_squat_alone() {
+    let example = a_box(5.0)
+        .back(8)
+        .kneels(Kneeling::No)
+        .times(40)
+        .within_min(60.0)
+        .to_cm(60.0)
+        .hard_to_hold();
+    let change = compound(&example);
+    assert!(change.steps.contains(&ChangeStep::BetterGrip));
+    assert!(change.steps.contains(&ChangeStep::ShortenBout {
+        to: Repetitions::of(10)
+    }));
+}
+
+#[test]
+fn a_single_change_that_is_enough_stands_alone() {
+    let answer = a_box(10.0).reach(ReachWord::Far).in_parts().ask();
+    assert!(
+        answer.kinds().iter().all(|steps| steps.len() == 1),
+        "{:?}",
+        answer.kinds()
+    );
+}
