@@ -15,7 +15,7 @@ pub(crate) struct Ranking {
 }
 
 /// Ratios nearer than this count as equal: the model is no finer. House rule.
-const RATIO_STEP: f64 = 0.1;
+const RATIO_STEP: f64 = 0.2;
 /// Energies nearer than this count as equal, kcal a lift. House rule.
 const ENERGY_STEP: f64 = 0.1;
 
