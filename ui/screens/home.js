@@ -17,11 +17,9 @@ export async function show() {
     body: scrollAbove(
       button(say("screen-home-check"), "main", () => begin(home, null), { id: "check-lift" }),
       heading(say(GREETINGS[home.greeting_part] ?? "screen-greeting-day")),
-      session.demo ? para(say("screen-demo"), "note") : null,
       takeNotice(),
-      para(say("screen-home-lead")),
+      home.open_sign ? openSign(home.open_sign) : para(say("screen-home-lead")),
       home.recent.length === 0 ? make("div", { class: "start-picture" }, drawPicture("lunge"), drawPicture("hinge"), drawPicture("upright")) : null,
-      openSign(home.open_sign),
       draft(home.draft),
       home.morning.map(({ id, text }) => prompt(text, say("screen-morning-go"), `#/morning/${id}`, { "data-morning": id })),
       USE_NOTES[home.use] ? para(say(USE_NOTES[home.use]), "note") : null,
@@ -44,7 +42,7 @@ function begin({ draft: open }, saved) {
 }
 
 function openSign(sign) {
-  return sign === null ? null : make("div", { class: "note note--stop" }, icon("care"),
+  return make("div", { class: "note note--stop" }, icon("care"),
     make("div", {},
       make("p", {}, make("b", { text: sign.text }), ` ${sign.since_text}`),
       link(say("screen-signs-link"), "#/signs"),

@@ -75,7 +75,6 @@ screen-greeting-evening = Good evening
 screen-greeting-day = Hello
 screen-home-lead = About to lift something? Ask here first.
 screen-home-check = Check a lift
-screen-demo = These are made-up notes, to try things out.
 screen-draft-text = You stopped part way. Your answers are kept.
 screen-draft-go-on = Go on
 screen-morning-go = Answer

@@ -75,7 +75,6 @@ screen-greeting-evening = Buenas noches
 screen-greeting-day = Hola
 screen-home-lead = ¿Va a levantar algo? Consulte aquí primero.
 screen-home-check = Consultar antes de levantar
-screen-demo = Estas notas son inventadas, para probar.
 screen-draft-text = Lo dejó a medias. Sus respuestas están guardadas.
 screen-draft-go-on = Seguir
 screen-morning-go = Responder
