@@ -2,89 +2,39 @@
 //!
 //! Each default below is a house rule unless a source is named; an answer always wins over a default.
 
+mod measures;
+mod pace;
+mod pain;
+
+pub use measures::knuckle_height;
+pub use pain::{Band, Rated, Standing};
+
 use super::request::Request;
 use crate::body::{AgeBand, BackState, Balance, Condition, Kneeling, Person, Region};
-use crate::plan::{PainBands, Plan, Validity};
+use crate::plan::Plan;
 use crate::quantity::{Centimetres, Kilograms, Metres, PainScore, Repetitions};
-use crate::task::{Coupling, Height, HeightWord, LoadMass, Reach, ReachWord, Task};
+use crate::task::{Coupling, Height, HeightWord, LoadMass, Task};
+use measures::{
+    DEFAULT_END_CM, SHORT_STATURE_CM, TALL_STATURE_CM, height, height_of_word, longer_reach,
+    pregnant, reach, stature_cm,
+};
+use pace::{hours, per_minute};
+use pain::{back_state, balance, bands, rated, standing};
 
 /// A trifle: 0 to 2.3 kg (0 to 5 lb). Common practice, no source.
 pub const LIGHT: Kilograms = Kilograms::clamped(2.3);
 /// From here a load counts as heavy when ways are ranked. House rule.
 pub const HEAVY: Kilograms = Kilograms::clamped(10.0);
-/// Stature to which heights in words belong. House rule.
-const WORD_STATURE_CM: f64 = 165.0;
-/// No height in words lies above the end of the equation (NIOSH 94-110: 175 cm); a measured one may.
-const HIGHEST_WORD_CM: f64 = 175.0;
-/// 5th percentile of women's stature (ANSUR II, Gordon et al. 2014: 1525 mm).
-const SHORT_STATURE_CM: f64 = 152.5;
-/// 95th percentile of men's stature (ANSUR II, Gordon et al. 2014: 1870 mm).
-const TALL_STATURE_CM: f64 = 187.0;
-/// Knuckle height as a fraction of stature, barefoot (computed from ANSUR II).
-const KNUCKLE: f64 = 0.42;
 /// Shoulder height as a fraction of stature (ANSUR II: 0.820).
 const SHOULDER: f64 = 0.82;
 /// Middle of the lower leg as a fraction of stature (half of knee height, ANSUR II: 0.28).
 const MID_SHIN: f64 = 0.14;
 /// Highest grip for a half-kneel, as a fraction of stature: about the hip of somebody kneeling. House rule.
 const HALF_KNEEL_TOP: f64 = 0.30;
-/// Where it is put down when that was not said. House rule.
-const DEFAULT_END_CM: f64 = 75.0;
-/// Extra reach from mid-pregnancy on. House rule after the published advice that reach grows.
-const PREGNANCY_EXTRA_REACH_CM: f64 = 10.0;
-/// Weeks of pregnancy from which the extra reach counts. House rule.
-const MID_PREGNANCY_WEEKS: f64 = 20.0;
 /// More bends than this in an hour are a long run. House rule.
 const LONG_RUN: f64 = 10.0;
-/// Bends a minute when the span is not known and there are more than two. House rule.
-const RATE_UNKNOWN_SPAN: f64 = 6.0;
-/// The observation window of the equation, minutes (NIOSH 94-110, section 1.3).
-const WINDOW_MIN: f64 = 15.0;
 /// Wider than this is bulky. House rule: about the span of both forearms.
 const BULKY_WIDTH_CM: f64 = 75.0;
-
-/// A band of pain.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Band {
-    /// 0.
-    None,
-    /// 1 to 3 unless a plan says otherwise.
-    Mild,
-    /// 4 to 6 unless a plan says otherwise.
-    Moderate,
-    /// 7 to 10 unless a plan says otherwise.
-    Severe,
-}
-
-/// A region's pain as judged.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Rated {
-    /// The score judged by.
-    pub score: PainScore,
-    /// Its band.
-    pub band: Band,
-    /// Whether the person gave it.
-    pub asked: bool,
-}
-
-impl Rated {
-    /// Whether it is judged severe.
-    #[must_use]
-    pub fn severe(self) -> bool {
-        self.band == Band::Severe
-    }
-}
-
-/// Whether the plan holds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
-    /// Before its review date.
-    Valid,
-    /// Past it, within the grace: limits stay, relaxations lapse.
-    Grace,
-    /// Too old to advise on.
-    TooOld,
-}
 
 /// A request, resolved.
 #[derive(Debug, Clone)]
@@ -334,164 +284,5 @@ impl<'a> Facts<'a> {
             .chain(between)
             .chain(plan.max)
             .reduce(Kilograms::at_most)
-    }
-}
-
-/// Knuckle height; where stature is not known, that of a tall man, so that "low" is said rather too often.
-#[must_use]
-pub fn knuckle_height(person: &Person) -> Centimetres {
-    Centimetres::clamped(KNUCKLE * stature_cm(person, TALL_STATURE_CM))
-}
-
-fn stature_cm(person: &Person, when_unknown: f64) -> f64 {
-    person
-        .stature
-        .map_or(when_unknown, |stature| stature.value())
-}
-
-fn height(person: &Person, height: Height) -> Centimetres {
-    match height {
-        Height::Measured(height) => height,
-        Height::Word(word) => height_of_word(person, word),
-    }
-}
-
-fn height_of_word(person: &Person, word: HeightWord) -> Centimetres {
-    let at_165 = match word {
-        HeightWord::Floor => 0.0,
-        HeightWord::Shin => 20.0,
-        HeightWord::Knee => 45.0,
-        HeightWord::Waist => 95.0,
-        HeightWord::Chest => 125.0,
-        HeightWord::Overhead => 175.0,
-    };
-    let scaled = at_165 * stature_cm(person, WORD_STATURE_CM) / WORD_STATURE_CM;
-    Centimetres::clamped(scaled.min(HIGHEST_WORD_CM))
-}
-
-/// Reach as said; at least what the load's depth makes it (NIOSH 94-110, section 1.1: 20 cm + depth/2,
-/// 25 cm + depth/2 from below 25 cm).
-fn reach(person: &Person, task: &Task, start: Centimetres) -> Centimetres {
-    let from_depth = task
-        .depth
-        .map(|depth| (if start.value() < 25.0 { 25.0 } else { 20.0 }) + depth.value() / 2.0);
-    let said = task.reach.map(|reach| match reach {
-        Reach::Measured(reach) => reach.value(),
-        Reach::Word(ReachWord::Close) => 30.0,
-        Reach::Word(ReachWord::Medium) => 45.0,
-        Reach::Word(ReachWord::Far) => 63.0,
-    });
-    let reach = match (said, from_depth) {
-        (Some(said), Some(from_depth)) => said.max(from_depth),
-        (Some(reach), None) | (None, Some(reach)) => reach,
-        (None, None) => 63.0,
-    };
-    Centimetres::clamped(if longer_reach(person) {
-        reach + PREGNANCY_EXTRA_REACH_CM
-    } else {
-        reach
-    })
-}
-
-fn pregnant(person: &Person) -> bool {
-    person.conditions.contains(&Condition::Pregnant)
-        || person.pregnancy.is_some_and(|weeks| weeks.value() > 0.0)
-}
-
-fn longer_reach(person: &Person) -> bool {
-    pregnant(person)
-        && person
-            .pregnancy
-            .is_none_or(|weeks| weeks.value() >= MID_PREGNANCY_WEEKS)
-}
-
-fn standing(plan: Option<&Plan>) -> Standing {
-    let Some(plan) = plan else {
-        return Standing::Valid;
-    };
-    match plan.validity {
-        Validity::Valid => Standing::Valid,
-        Validity::Expired { overdue: None } => Standing::TooOld,
-        Validity::Expired {
-            overdue: Some(weeks),
-        } => {
-            let grace = plan
-                .grace
-                .map_or(Plan::DEFAULT_GRACE_WEEKS, |grace| grace.value());
-            if weeks.value() <= grace {
-                Standing::Grace
-            } else {
-                Standing::TooOld
-            }
-        }
-    }
-}
-
-/// The plan's bands; in the grace after its review date the stricter of plan and default, point by point.
-fn bands(plan: Option<&Plan>, standing: Standing, region: Region) -> PainBands {
-    let usual = PainBands::default();
-    let Some(set) = plan.and_then(|plan| plan.bands.get(&region)) else {
-        return usual;
-    };
-    if standing == Standing::Valid {
-        return *set;
-    }
-    PainBands {
-        moderate_from: usual.moderate_from.min(set.moderate_from),
-        severe_from: usual.severe_from.min(set.severe_from),
-    }
-}
-
-fn rated(score: Option<PainScore>, when_not_asked: PainScore, bands: PainBands) -> Rated {
-    let judged = score.unwrap_or(when_not_asked);
-    let band = if judged >= bands.severe_from {
-        Band::Severe
-    } else if judged >= bands.moderate_from {
-        Band::Moderate
-    } else if judged > PainScore::NONE {
-        Band::Mild
-    } else {
-        Band::None
-    };
-    Rated {
-        score: judged,
-        band,
-        asked: score.is_some(),
-    }
-}
-
-fn back_state(person: &Person) -> BackState {
-    person.back_state.unwrap_or_else(|| {
-        if person.pain.back.is_none_or(|pain| pain >= PainScore::of(4)) {
-            BackState::Volatile
-        } else {
-            BackState::Steady
-        }
-    })
-}
-
-fn balance(person: &Person) -> Balance {
-    match person.balance {
-        Some(Balance::Good) if person.fell_last_year == Some(true) => Balance::Fair,
-        Some(balance) => balance,
-        None => Balance::Poor,
-    }
-}
-
-fn per_minute(task: &Task, repetitions: Repetitions) -> f64 {
-    let count = f64::from(repetitions.count());
-    match task.span {
-        Some(span) if task.repetitions.is_some() => count / span.value().max(WINDOW_MIN),
-        Some(_) => RATE_UNKNOWN_SPAN,
-        None if repetitions.count() <= 2 => 0.0,
-        None => RATE_UNKNOWN_SPAN,
-    }
-}
-
-fn hours(task: &Task, repetitions: Repetitions) -> f64 {
-    match task.span {
-        Some(span) => span.value() / 60.0,
-        None if repetitions.count() <= 2 => 0.0,
-        None => (f64::from(repetitions.count()) / RATE_UNKNOWN_SPAN / 60.0).min(24.0),
     }
 }
