@@ -141,8 +141,11 @@ fn composed(id: &str, sources: &BTreeSet<String>) -> bool {
                 .filter_map(|ending| rest.strip_suffix(ending));
             // The id of something, or of a question and one of its options.
             std::iter::once(rest).chain(stems).any(|stem| {
-                let mut cuts = stem.match_indices('-');
-                known(stem) || cuts.any(|(at, _)| known(&stem[..at]) && known(&stem[at + 1..]))
+                let mut cuts = stem
+                    .match_indices('-')
+                    .filter_map(|(at, _)| stem.split_at_checked(at));
+                known(stem)
+                    || cuts.any(|(first, rest)| known(first) && known(rest.trim_start_matches('-')))
             })
         })
 }
