@@ -25,35 +25,37 @@ axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag2
   }), (error) => done({ failed: String(error) }));";
 
 impl Phone {
-    /// Fails if the audit finds anything serious or critical on the screen, and prints the rest.
-    pub fn expect_accessible(&self, name: &str) {
+    /// What the audit finds on the screen that is serious or critical, as JSON.
+    pub fn audit(&self) -> Vec<String> {
         let session = self.engine().session();
         let engine = self.must("the audit engine", source());
         if self.run("return typeof axe;", &Value::Null) != json!("object") {
             self.must("the audit engine", session.run(engine, &Value::Null));
         }
         let report = self.must("the audit", session.run_later(AUDIT, &Value::Null));
+        let passes = report.get("passes").and_then(Value::as_u64);
         let findings = report.get("findings").and_then(Value::as_array);
-        let (Some(findings), Some(1..)) = (findings, report.get("passes").and_then(Value::as_u64))
-        else {
-            self.fail(&format!("the audit of {name} did not run: {report}"));
+        let (Some(findings), Some(1..)) = (findings, passes) else {
+            self.fail(&format!("the audit did not run: {report}"));
         };
-        let grave = |finding: &&Value| {
-            let impact = finding
-                .get("impact")
-                .and_then(Value::as_str)
-                .unwrap_or_default();
-            matches!(impact, "serious" | "critical")
+        let is_grave = |finding: &&Value| {
+            let impact = finding.get("impact").and_then(Value::as_str);
+            matches!(impact, Some("serious" | "critical"))
         };
-        let serious: Vec<String> = findings
+        findings
             .iter()
-            .filter(grave)
+            .filter(is_grave)
             .map(|one| format!("{one:#}"))
-            .collect();
-        if !serious.is_empty() {
+            .collect()
+    }
+
+    /// Fails if the audit finds anything serious or critical on the screen.
+    pub fn expect_accessible(&self, name: &str) {
+        let findings = self.audit();
+        if !findings.is_empty() {
             self.fail(&format!(
                 "the audit of {name} finds:\n{}",
-                serious.join("\n")
+                findings.join("\n")
             ));
         }
     }

@@ -21,21 +21,22 @@ return found;";
 /// only is cut to one pixel on purpose.
 const CUT: &str = r"
 const found = [];
-const own = (node) => [...node.childNodes].some((child) => child.nodeType === 3 && child.data.trim());
-for (const node of document.body.querySelectorAll('*')) {
-  if (!own(node) || node.closest('svg, script, style')) continue;
+const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+for (let text = walker.nextNode(); text; text = walker.nextNode()) {
+  const node = text.parentElement;
+  if (!text.data.trim() || node.closest('svg, script, style')) continue;
   const range = document.createRange();
-  range.selectNodeContents(node);
-  const text = range.getBoundingClientRect();
-  if (text.width < 2 || text.height < 2) continue;
+  range.selectNode(text);
+  const place = range.getBoundingClientRect();
+  if (place.width < 2 || place.height < 2) continue;
   for (let box = node; box && box !== document.documentElement; box = box.parentElement) {
     const style = getComputedStyle(box);
     if (style.overflowX === 'visible' && style.overflowY === 'visible') continue;
     const edge = box.getBoundingClientRect();
     if (edge.width < 2 || edge.height < 2) break;
     const scrolls = /auto|scroll/.test(style.overflowY);
-    const sideways = text.right > edge.right + 2 || text.left < edge.left - 2;
-    const upright = !scrolls && (text.bottom > edge.bottom + 2 || text.top < edge.top - 2);
+    const sideways = place.right > edge.right + 2 || place.left < edge.left - 2;
+    const upright = !scrolls && (place.bottom > edge.bottom + 2 || place.top < edge.top - 2);
     if (sideways || upright) found.push(node.outerHTML.slice(0, 160));
   }
 }
@@ -57,25 +58,41 @@ return found;";
 const DOUBLE: &str = "document.documentElement.style.fontSize = arguments[0];";
 
 impl Phone {
-    /// Fails if anything on the screen sticks out to the side, is cut, or is too small to touch.
-    pub fn expect_nothing_cut(&self, name: &str) {
-        for (what, script) in [
+    /// Everything on the screen that sticks out to the side, is cut, or is too small to touch.
+    pub fn what_is_cut(&self) -> Vec<String> {
+        let checks = [
             ("sticks out", SIDEWAYS),
             ("is cut", CUT),
-            ("is too small to touch", SMALL),
-        ] {
+            ("is too small", SMALL),
+        ];
+        let mut all = Vec::new();
+        for (what, script) in checks {
             let found = self.run(script, &Value::Null);
             let found = found.as_array().cloned().unwrap_or_default();
-            if !found.is_empty() {
-                let list: Vec<String> = found.iter().map(ToString::to_string).collect();
-                self.fail(&format!("on {name} something {what}:\n{}", list.join("\n")));
-            }
+            all.extend(found.iter().map(|node| format!("{what}: {node}")));
+        }
+        all
+    }
+
+    /// Fails if anything on the screen sticks out to the side, is cut, or is too small to touch.
+    pub fn expect_nothing_cut(&self, name: &str) {
+        let found = self.what_is_cut();
+        if !found.is_empty() {
+            self.fail(&format!("on {name}:\n{}", found.join("\n")));
         }
     }
 
     /// Sets the text to twice its usual size, or back.
     pub fn double_text(&self, double: bool) {
         self.run(DOUBLE, &json!(if double { "200%" } else { "" }));
+    }
+
+    /// Fails unless the page follows a system that is set to dark colours.
+    pub fn expect_dark(&self) {
+        let dark = "return matchMedia('(prefers-color-scheme: dark)').matches;";
+        if self.run(dark, &Value::Null) != json!(true) {
+            self.fail("the page does not see that the system is dark");
+        }
     }
 
     /// Makes the page this wide, in CSS pixels, and waits until it is.

@@ -23,6 +23,7 @@ pub mod layout;
 pub mod person;
 pub mod phone;
 pub mod picture;
+pub mod tour;
 pub mod trouble;
 pub mod wait;
 

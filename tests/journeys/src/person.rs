@@ -22,7 +22,7 @@ pub enum Answer {
 /// What somebody answers, question by question; the first entry for a question counts.
 pub type Story<'a> = &'a [(&'a str, Answer)];
 
-use Answer::{NoneOfThese, Pain, Pick};
+use Answer::{NoneOfThese, NotSure, Number, Pain, Pick, Tick};
 
 /// A healthy grown-up, a box of everyday weight, from the floor. Invented.
 pub const AN_EVERYDAY_BOX: Story<'static> = &[
@@ -43,6 +43,34 @@ pub const AN_EVERYDAY_BOX: Story<'static> = &[
     ("other", NoneOfThese),
     ("balance", Pick("good")),
     ("kneel", Pick("yes")),
+];
+
+/// Somebody with much to tell: every question that there is comes up. Invented.
+pub const MUCH_TO_TELL: Story<'static> = &[
+    ("signs_full", NoneOfThese),
+    ("age", Pick("65-79")),
+    ("conditions", Tick(&["pregnant", "knee_replacement_recent"])),
+    ("pregnancy_weeks", Number("20")),
+    ("weeks_since_surgery", Number("30")),
+    ("fell", Pick("yes")),
+    ("signs_today", Pick("no")),
+    ("what", Pick("small")),
+    ("mass", Pick("type_it")),
+    ("mass_number", NotSure),
+    ("mass_guess", Pick("up_15")),
+    ("start", Pick("shin")),
+    ("reach", Pick("far")),
+    ("often", Pick("some_slow")),
+    ("back", Pain(6)),
+    ("back_state", Pick("volatile")),
+    ("knee_left", Pain(4)),
+    ("knee_right", Pain(5)),
+    ("other", Tick(&["hip_left", "hip_right", "shoulders"])),
+    ("hip_left", Pain(3)),
+    ("hip_right", Pain(2)),
+    ("shoulders", Pain(1)),
+    ("balance", Pick("fair")),
+    ("kneel", Pick("one_side")),
 ];
 
 /// Questions that are asked only once, at the very first lift.
@@ -77,29 +105,37 @@ impl Phone {
     /// Answers questions by `stories`, the first that knows the question, until `screen` or the
     /// question `screen` is shown. Gives the ids of the questions answered.
     pub fn walk_to(&mut self, screen: &str, stories: &[Story<'_>]) -> Vec<String> {
+        self.walk_showing(screen, stories, &mut |_, _| ())
+    }
+
+    /// As [`Phone::walk_to`]; `look` is called on each page on the way, with its name.
+    pub fn walk_showing(
+        &mut self,
+        screen: &str,
+        stories: &[Story<'_>],
+        look: &mut dyn FnMut(&mut Self, &str),
+    ) -> Vec<String> {
         let mut asked = Vec::new();
         loop {
             let here = self.screen();
             if here == screen || here.strip_prefix("walk/") == Some(screen) {
                 return asked;
             }
+            look(self, &here.replace('/', "-"));
             if here == "check" {
                 self.tap("#confirm");
-                continue;
-            }
-            let Some(question) = here.strip_prefix("walk/").map(str::to_owned) else {
+            } else if here.starts_with("ask/") {
+                self.tap("#go-on");
+            } else if let Some(question) = here.strip_prefix("walk/") {
+                let known = stories.iter().copied().flatten();
+                let Some((_, answer)) = known.into_iter().find(|(id, _)| *id == question) else {
+                    self.fail(&format!("the story has no answer to {question}"));
+                };
+                self.give(*answer);
+                asked.push(question.to_owned());
+            } else {
                 self.fail(&format!("on the way to {screen} this is no question"));
-            };
-            let known = stories
-                .iter()
-                .copied()
-                .flatten()
-                .find(|(id, _)| *id == question);
-            let Some((_, answer)) = known else {
-                self.fail(&format!("the story has no answer to {question}"));
-            };
-            self.give(*answer);
-            asked.push(question);
+            }
         }
     }
 

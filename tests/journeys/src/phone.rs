@@ -1,6 +1,7 @@
 //! A test phone: the app on it, and what a person does with it and sees on it.
 
 use std::path::Path;
+use std::time::Duration;
 
 use serde_json::{Value, json};
 
@@ -147,6 +148,35 @@ impl Phone {
         self.wait_for_screen(selector)
     }
 
+    /// Opens a screen by its address, as the phone's own Back and Forward do.
+    pub fn open(&mut self, screen: &str) -> String {
+        self.run(MARK, &Value::Null);
+        self.run("location.hash = '#/' + arguments[0];", &json!(screen));
+        self.wait_for_screen(screen)
+    }
+
+    /// Presses an element with a real pointer until `screen` is shown. A finger is slower than a
+    /// driver: a touch right after a new page is dropped by the page, as an accidental double tap.
+    pub fn point_at(&mut self, selector: &str, screen: &str) {
+        let session = self.engine().session();
+        let arrived = wait::until(wait::LIMIT, || {
+            if self.screen() == screen {
+                return Some(());
+            }
+            let element = session.find(selector).ok().flatten()?;
+            // Between finding and pressing the page may have changed: then it is looked for again.
+            let _ = session.click(&element);
+            wait::until(Duration::from_millis(600), || {
+                (self.screen() == screen).then_some(())
+            })
+        });
+        if arrived.is_none() {
+            self.fail(&format!("pressing {selector} does not lead to {screen}"));
+        }
+        self.taps += 1;
+        self.wait_for_screen(selector);
+    }
+
     /// Touches an element that leaves the screen as it is, such as a box to tick.
     pub fn touch(&mut self, selector: &str) {
         self.taps += 1;
@@ -179,6 +209,14 @@ impl Phone {
         };
         let typed = session.type_text(&field, words);
         self.must(selector, typed);
+    }
+
+    /// Unfolds everything that can be unfolded.
+    pub fn open_all(&mut self) {
+        self.run(
+            "for (const node of document.querySelectorAll('details')) node.open = true;",
+            &Value::Null,
+        );
     }
 
     /// Empties a field.

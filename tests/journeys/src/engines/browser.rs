@@ -32,7 +32,7 @@ pub(super) struct Browser {
     session: Session,
     _driver: Running,
     app: Running,
-    _home: tempfile::TempDir,
+    home: tempfile::TempDir,
 }
 
 impl Browser {
@@ -69,7 +69,7 @@ impl Browser {
             session,
             _driver: driver,
             app,
-            _home: home,
+            home,
         };
         browser.set_look(look)?;
         browser.session.go(&opening)?;
@@ -100,6 +100,10 @@ impl Engine for Browser {
         let metrics =
             json!({ "width": width, "height": SIZE.1, "deviceScaleFactor": 1, "mobile": true });
         self.devtools("Emulation.setDeviceMetricsOverride", &metrics)
+    }
+
+    fn home(&self) -> &Path {
+        self.home.path()
     }
 
     fn close(self: Box<Self>) -> Result<(), Trouble> {

@@ -7,6 +7,10 @@ use std::process::{Command, Stdio};
 use crate::child::Running;
 use crate::trouble::Trouble;
 
+/// Little larger than the window, which lies in its corner: without a window manager the keyboard
+/// goes to the window under the pointer, and the pointer starts in the middle.
+const SIZE: &str = "480x860x24";
+
 /// An X display of our own, gone with the value.
 pub(super) struct Display {
     _server: Running,
@@ -25,7 +29,7 @@ impl Display {
                 "1",
                 "-screen",
                 "0",
-                "1280x1024x24",
+                SIZE,
                 "-nolisten",
                 "tcp",
                 "-fbdir",

@@ -48,6 +48,9 @@ pub trait Engine {
     /// When the driver refuses.
     fn set_width(&self, width: u32) -> Result<(), Trouble>;
 
+    /// The home folder of this start, where the system's own files about the app go.
+    fn home(&self) -> &Path;
+
     /// Closes the app as its owner does.
     ///
     /// # Errors

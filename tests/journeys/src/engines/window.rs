@@ -18,7 +18,7 @@ pub(super) struct Window {
     session: Session,
     driver: Running,
     display: Display,
-    _home: tempfile::TempDir,
+    home: tempfile::TempDir,
 }
 
 impl Window {
@@ -59,7 +59,7 @@ impl Window {
             session,
             driver,
             display,
-            _home: home,
+            home,
         })
     }
 }
@@ -71,6 +71,10 @@ impl Engine for Window {
 
     fn set_width(&self, width: u32) -> Result<(), Trouble> {
         self.session.resize(width, 780)
+    }
+
+    fn home(&self) -> &Path {
+        self.home.path()
     }
 
     fn close(self: Box<Self>) -> Result<(), Trouble> {

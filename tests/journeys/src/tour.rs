@@ -1,0 +1,135 @@
+//! A tour of every screen, so that a check can be made on each of them.
+
+use crate::person::{AN_EVERYDAY_BOX, Answer, MUCH_TO_TELL, Story};
+use crate::phone::Phone;
+
+/// What to do on each screen; given its name.
+pub type Look<'a> = &'a mut dyn FnMut(&mut Phone, &str);
+
+const PASSPHRASE: &str = "three tins of beans";
+
+/// A back that flares up and a leg that has gone numb. Invented.
+const AN_EMERGENCY: Story<'static> = &[
+    ("back", Answer::Pain(9)),
+    ("back_state", Answer::Pick("flare")),
+    ("signs_flare", Answer::Tick(&["saddle_numb"])),
+];
+
+/// Somebody asks about lifting a child. Invented.
+const A_CHILD: Story<'static> = &[("what", Answer::Pick("living"))];
+
+/// Takes a new phone through every screen, and `look`s at each.
+pub fn every_screen(phone: &mut Phone, look: Look<'_>) {
+    first_pages(phone, look);
+    first_lift(phone, look);
+    kept_things(phone, look);
+    refusal(phone, look);
+    emergency(phone, look);
+    locked_pages(phone, look);
+}
+
+fn first_pages(phone: &mut Phone, look: Look<'_>) {
+    look(phone, "start");
+    phone.tap("#begin");
+    look(phone, "start-use");
+    phone.tap("[data-answer=lift]");
+    look(phone, "start-units");
+    phone.tap("[data-answer=kg]");
+    look(phone, "start-passphrase");
+    phone.type_in("#passphrase", PASSPHRASE);
+    phone.type_in("#again", "three tins of peas?");
+    phone.tap_in_vain("#keep");
+    look(phone, "start-passphrase-problem");
+    phone.clear("#again");
+    phone.type_in("#again", PASSPHRASE);
+    phone.tap("#keep");
+    look(phone, "home-new");
+}
+
+fn first_lift(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("#check-lift");
+    phone.walk_showing("mass_number", &[MUCH_TO_TELL], look);
+    phone.type_in("#number", "a lot");
+    phone.tap_in_vain("#continue");
+    look(phone, "walk-mass_number-problem");
+    phone.walk_showing("advice", &[MUCH_TO_TELL], look);
+    look(phone, "advice-careful");
+    if phone.tap("#left") == "left" {
+        look(phone, "left");
+        phone.tap("#left-only");
+    }
+    phone.expect_screen("home");
+    look(phone, "home-kept");
+}
+
+fn kept_things(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("#check-lift");
+    phone.walk_showing("advice", &[AN_EVERYDAY_BOX, MUCH_TO_TELL], look);
+    phone.open_all();
+    look(phone, "advice-open");
+    phone.tap("#save");
+    look(phone, "save");
+    phone.type_in("#name", "Laundry basket");
+    phone.tap("#keep");
+    phone.tap("#did");
+    look(phone, "after");
+    phone.tap("[data-answer='2']");
+    phone.tap("[data-saved]");
+    phone.open("home");
+    look(phone, "home-full");
+    phone.tap("#check-lift");
+    look(phone, "fresh");
+    phone.open("morning/1");
+    look(phone, "morning");
+    phone.tap("[data-answer='1']");
+    look(phone, "morning-usual");
+    phone.open("history");
+    phone.open_all();
+    look(phone, "history");
+    phone.tap("[data-entry]");
+    phone.open_all();
+    look(phone, "entry");
+    phone.open("settings");
+    look(phone, "settings");
+    phone.tap("[data-change='units']");
+    look(phone, "settings-units");
+    phone.open("history/999");
+    look(phone, "error");
+}
+
+fn refusal(phone: &mut Phone, look: Look<'_>) {
+    phone.open("fresh/none");
+    phone.tap("#fresh");
+    phone.walk_to("refuse", &[A_CHILD, AN_EVERYDAY_BOX]);
+    look(phone, "refuse");
+    phone.tap("#close");
+}
+
+fn emergency(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("#check-lift");
+    phone.walk_to("check", &[AN_EVERYDAY_BOX, MUCH_TO_TELL]);
+    phone.tap("[data-change='back']");
+    phone.give(Answer::Pain(9));
+    phone.walk_showing(
+        "advice",
+        &[AN_EMERGENCY, AN_EVERYDAY_BOX, MUCH_TO_TELL],
+        look,
+    );
+    look(phone, "emergency");
+    phone.tap("#read");
+    phone.expect_screen("home");
+    look(phone, "home-with-sign");
+    phone.open("sign-clear");
+    look(phone, "sign-clear");
+    phone.open("home");
+}
+
+fn locked_pages(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("#lock");
+    look(phone, "unlock");
+    phone.type_in("#passphrase", "something else");
+    phone.tap_in_vain("#open");
+    look(phone, "unlock-problem");
+    phone.tap("#signs");
+    look(phone, "signs");
+}

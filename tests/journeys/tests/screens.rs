@@ -1,0 +1,93 @@
+//! Every screen, in both engines: can everybody read and reach what is on it?
+//!
+//! The audit's rules are those of WCAG 2.2 at levels A and AA as axe-core checks them. 320 CSS
+//! pixels (success criterion 1.4.10) and text at twice its size (1.4.4) are measured by us.
+
+use journeys::engines::{Kind, Look};
+use journeys::in_both_engines;
+use journeys::phone::Phone;
+use journeys::tour::every_screen;
+use serde_json::Value;
+
+in_both_engines!(
+    the_audit_finds_nothing_serious_on_any_screen,
+    nothing_is_cut_on_a_narrow_phone,
+    nothing_is_cut_with_text_twice_as_large,
+    the_checks_find_what_is_wrong,
+);
+
+fn the_audit_finds_nothing_serious_on_any_screen(phone: &mut Phone) {
+    let mut screens = 0;
+    every_screen(phone, &mut |phone, name| {
+        screens += 1;
+        phone.picture(name);
+        phone.expect_accessible(name);
+    });
+    assert!(screens > 40, "only {screens} screens were looked at");
+}
+
+/// Dark colours are other colours: their contrast is audited too.
+#[test]
+fn the_audit_finds_nothing_serious_in_dark_colours() {
+    for kind in [Kind::Browser, Kind::Window] {
+        let mut phone = Phone::switched_off(kind, "dark");
+        phone.set_look(Look { dark: true });
+        phone.start();
+        phone.expect_dark();
+        every_screen(&mut phone, &mut |phone, name| {
+            phone.picture(name);
+            phone.expect_accessible(name);
+        });
+    }
+}
+
+fn nothing_is_cut_on_a_narrow_phone(phone: &mut Phone) {
+    phone.set_width(320);
+    every_screen(phone, &mut |phone, name| {
+        phone.picture(name);
+        phone.expect_nothing_cut(name);
+    });
+}
+
+fn nothing_is_cut_with_text_twice_as_large(phone: &mut Phone) {
+    every_screen(phone, &mut |phone, name| {
+        phone.double_text(true);
+        phone.picture(name);
+        phone.expect_nothing_cut(name);
+        phone.double_text(false);
+    });
+}
+
+/// A check that cannot fail proves nothing: each of these faults must be found.
+fn the_checks_find_what_is_wrong(phone: &mut Phone) {
+    assert_eq!(phone.what_is_cut(), Vec::<String>::new());
+    assert_eq!(phone.audit(), Vec::<String>::new());
+    let faults: [(&str, &str); 5] = [
+        (
+            "sticks out",
+            "node.textContent = 'wide'; node.style.width = '2000px';",
+        ),
+        (
+            "is cut",
+            "node.textContent = 'tall enough to be cut by its box'; node.style.height = '6px'; node.style.overflow = 'hidden';",
+        ),
+        (
+            "is too small",
+            "const small = document.createElement('button'); small.textContent = '.'; small.style.cssText = 'padding:0;border:0;min-height:0;min-width:0;width:8px;height:8px'; node.append(small);",
+        ),
+        ("\"image-alt\"", "node.append(new Image(40, 40));"),
+        (
+            "\"color-contrast\"",
+            "node.textContent = 'pale'; node.style.color = '#777'; node.style.background = '#888';",
+        ),
+    ];
+    for (expected, fault) in faults {
+        let script = format!(
+            "const node = document.createElement('div'); node.id = 'fault'; document.getElementById('main').append(node); {fault}"
+        );
+        phone.run(&script, &Value::Null);
+        let found = [phone.what_is_cut(), phone.audit()].concat().join("\n");
+        assert!(found.contains(expected), "{expected} is not found: {found}");
+        phone.run("document.getElementById('fault').remove();", &Value::Null);
+    }
+}
