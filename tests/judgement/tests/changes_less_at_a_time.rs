@@ -9,6 +9,7 @@ use lifting::advise::change::ChangeStep;
 use lifting::body::{Balance, Kneeling};
 use lifting::plan::Plan;
 use lifting::quantity::{Metres, Repetitions};
+use lifting::reason::ReasonId;
 use lifting::way::Way;
 
 fn max(mass: f64) -> Plan {
@@ -76,6 +77,7 @@ mod carry_and_pace {
         );
         assert_eq!(first_then(&answer, "shorten_bout"), Some(Way::Squat));
         assert!(answer.warns(Caution::PaceAndMix));
+        assert!(answer.says(ReasonId::OnlySecondBestLeft) && answer.says(ReasonId::LongRun));
     }
 
     #[test]

@@ -193,6 +193,10 @@ mod severe_hip {
         let answer = a_box(6.0).hips(8, 0).knees(8, 8).ask();
         assert_eq!(answer.outcome(), "do_not_lift");
         assert!(answer.says(ReasonId::OnlySecondBestLeft));
+        assert!(
+            answer.says(ReasonId::HipSevere),
+            "and why they do not come first"
+        );
     }
 }
 

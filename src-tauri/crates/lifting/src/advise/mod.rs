@@ -150,6 +150,9 @@ fn what_the_ways_say(
             reasons.extend(verdict.not_first.iter().cloned());
         } else {
             reasons.extend(verdict.barred.iter().cloned());
+            if assessment.second_best && verdict.usable() {
+                reasons.extend(verdict.not_first.iter().cloned());
+            }
         }
     }
     reasons.extend(
