@@ -41,11 +41,21 @@ pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) ->
     .into_iter()
     .flatten()
     .collect();
-    if single.is_empty() {
-        together(request, facts).into_iter().collect()
-    } else {
-        single
+    if single.iter().any(|change| !leaves_a_trifle(change)) {
+        return single;
     }
+    // "Leave 2 kg of it" alone would be true and of no use: the fewest steps together come before it.
+    together(request, facts).into_iter().chain(single).collect()
+}
+
+/// Whether nothing but a trifle would be left to lift.
+fn leaves_a_trifle(change: &Change) -> bool {
+    change.steps.iter().any(|step| match step {
+        ChangeStep::FindMass { go_on_up_to: left } | ChangeStep::Lighten { to: left } => {
+            *left <= LIGHT
+        }
+        _ => false,
+    })
 }
 
 /// The ways left after the change, when the judgement then says `Lift`.
@@ -187,7 +197,10 @@ fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Opti
 /// the most trouble first.
 fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
     let mut steps = all_that_help(facts);
-    let mut change = enough_together(request, &steps)?;
+    let mut change = enough_together(request, &steps).or_else(|| {
+        steps = lightened_too(request, facts, &steps)?;
+        enough_together(request, &steps)
+    })?;
     for at in (0..steps.len()).rev() {
         let mut fewer = steps.clone();
         fewer.remove(at);
@@ -242,6 +255,25 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
     steps
 }
 
+/// The same steps with "take some out" in place of "in parts", for what is too heavy even in two.
+fn lightened_too(
+    request: &Request,
+    facts: &Facts<'_>,
+    steps: &[ChangeStep],
+) -> Option<Vec<ChangeStep>> {
+    if facts.task.divisible != Some(true) || !facts.tested {
+        return None;
+    }
+    let whole = |step: &&ChangeStep| !matches!(step, ChangeStep::Split { .. });
+    let mut steps: Vec<ChangeStep> = steps.iter().filter(whole).copied().collect();
+    let changed = steps
+        .iter()
+        .fold(request.task.clone(), |task, step| step.apply(&task));
+    let to = heaviest_that_lifts(request, &changed, facts.mass?).filter(|left| *left > LIGHT)?;
+    steps.push(ChangeStep::Lighten { to });
+    Some(steps)
+}
+
 /// The change of these steps when they are enough. Whatever else is done, a mass that is not known has to be
 /// found out; how much may be gone on with depends on the other steps.
 fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
@@ -253,7 +285,7 @@ fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
     let mut steps = steps.to_vec();
     let LoadMass::Untested { low, high } = request.task.mass else {
         let ways = enough(request, &after(&steps))?;
-        return Some(Change { steps, ways });
+        return (!steps.is_empty()).then_some(Change { steps, ways });
     };
     let most = heaviest_that_lifts(
         request,
@@ -262,6 +294,9 @@ fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
     )?;
     if low.is_some_and(|low| low > most) {
         return None; // already known to be too much
+    }
+    if most <= LIGHT {
+        return None; // of no use: see `leaves_a_trifle`
     }
     steps.push(ChangeStep::FindMass { go_on_up_to: most });
     let ways = test_way_first(&enough(request, &after(&steps))?);
