@@ -44,20 +44,23 @@ export const ground = (x1, x2, y) => path("ground", `M${x1} ${y}H${x2}`);
  * @param {[number, number]} to centre of the other end
  * @param {number} r2 its radius
  */
-export function limb(className, from, r1, to, r2) {
+export const limb = (className, from, r1, to, r2) => path(className, limbLine(from, r1, to, r2));
+
+/** The outline of a limb, for a path that moves. Two equal ends at one place are a circle. */
+export function limbLine(from, r1, to, r2) {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy) || 1;
   const lean = Math.atan2(dy, dx);
   const spread = Math.acos(Math.max(-1, Math.min(1, (r1 - r2) / length)));
   const at = ([x, y], r, angle) => `${round(x + r * Math.cos(angle))} ${round(y + r * Math.sin(angle))}`;
-  return path(
-    className,
+  return (
     `M${at(from, r1, lean + spread)}L${at(to, r2, lean + spread)}` +
-      `A${r2} ${r2} 0 ${r1 < r2 ? 1 : 0} 0 ${at(to, r2, lean - spread)}` +
-      `L${at(from, r1, lean - spread)}A${r1} ${r1} 0 ${r1 > r2 ? 1 : 0} 0 ${at(from, r1, lean + spread)}Z`,
+    `A${r2} ${r2} 0 ${r1 < r2 ? 1 : 0} 0 ${at(to, r2, lean - spread)}` +
+    `L${at(from, r1, lean - spread)}A${r1} ${r1} 0 ${r1 > r2 ? 1 : 0} 0 ${at(from, r1, lean + spread)}Z`
   );
 }
 
-function round(value) {
+/** A number short enough for a drawing. */
+export function round(value) {
   return Math.round(value * 100) / 100;
 }

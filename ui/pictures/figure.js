@@ -66,11 +66,15 @@ function drawHead(shoulder, nod) {
 
 function leg(side, hip, { at, tilt = 0, knee = 1 }) {
   const joint = bend(hip, at, THIGH, SHANK, knee);
-  const toe = along(tilt);
+  const parts = [[hip, 5.2, joint, 3.9], [joint, 3.9, at, 2.6], foot(at, along(tilt))];
+  return [...halo(side, parts), ...parts.map(([a, ra, b, rb]) => limb(side, a, ra, b, rb))];
+}
+
+/** A foot as a limb, from the ankle and the direction of the toes. */
+export function foot(at, toe) {
   const heel = [at[0] - toe[0] * 3.2 + toe[1] * 2.1, at[1] - toe[1] * 3.2 - toe[0] * 2.1];
   const tip = [at[0] + toe[0] * 10 + toe[1] * 2.4, at[1] + toe[1] * 10 - toe[0] * 2.4];
-  const parts = [[hip, 5.2, joint, 3.9], [joint, 3.9, at, 2.6], [heel, 1.9, tip, 1.5]];
-  return [...halo(side, parts), ...parts.map(([a, ra, b, rb]) => limb(side, a, ra, b, rb))];
+  return [heel, 1.9, tip, 1.5];
 }
 
 function arm(side, shoulder, hand) {

@@ -50,6 +50,12 @@ impl Outline {
         }
     }
 
+    /// Depth, front to back, m.
+    #[must_use]
+    pub const fn depth_m(&self) -> f64 {
+        self.depth_m
+    }
+
     /// Whether it passes between the knees.
     #[must_use]
     pub fn fit(&self, size: Size) -> Fit {

@@ -6,7 +6,7 @@ use crate::failure::Failure;
 use crate::words::message_id;
 use door::{ErrorCode, PoseReply};
 use lifting::advise::facts::Facts;
-use lifting::loads::lift::lift;
+use lifting::loads::lift::{grip, lift};
 use lifting::loads::spine::LeverArm;
 use lifting::loads::summary;
 use lifting::way::Way;
@@ -25,6 +25,8 @@ pub(crate) struct Figure {
     way: &'static str,
     name: String,
     figure: PoseReply,
+    /// Depth of the load as the posture takes it, m, for drawing it.
+    load_depth_m: f64,
     regions: Vec<RegionAsked>,
     note: String,
 }
@@ -69,6 +71,7 @@ pub(crate) fn figure(call: &mut Call<'_>, asked: AskFigure) -> Result<Figure, Fa
         name: words.text(&message_id("way", way.id())),
         regions: regions.collect(),
         note: words.text("figure-note"),
+        load_depth_m: grip(&facts).outline.depth_m(),
         figure: PoseReply::of(&solved),
     })
 }
