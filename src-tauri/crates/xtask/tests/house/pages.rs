@@ -101,6 +101,19 @@ fn decisions_have_numbers_of_their_own_and_the_parts_of_the_template() {
 }
 
 #[test]
+fn the_readme_names_the_passphrase_of_the_invented_data() {
+    let demo =
+        std::fs::read_to_string(tree::root().join("src-tauri/crates/app/src/demo.rs")).unwrap();
+    let line = demo
+        .lines()
+        .find(|line| line.contains("const PASSPHRASE"))
+        .unwrap();
+    let passphrase = line.split('"').nth(1).unwrap();
+    let readme = std::fs::read_to_string(tree::root().join("README.md")).unwrap();
+    assert!(readme.contains(&format!("`{passphrase}`")), "{passphrase}");
+}
+
+#[test]
 fn links_are_read_from_where_the_page_is() {
     let page = Source::made_up(
         "docs/decisions/x.md",
