@@ -33,12 +33,12 @@ macro_rules! quantity {
             #[doc = concat!("Takes a number in ", $unit, ".")]
             ///
             /// # Errors
-            /// [`OutOfRange`] when the number is outside the range or not a number.
-            pub fn new(value: f64) -> Result<Self, OutOfRange> {
+            /// [`OutOfRange`](crate::quantity::OutOfRange) when the number is outside the range or not a number.
+            pub fn new(value: f64) -> Result<Self, $crate::quantity::OutOfRange> {
                 if (Self::MIN..=Self::MAX).contains(&value) {
                     Ok(Self(value))
                 } else {
-                    Err(OutOfRange { name: $label, unit: $unit, min: Self::MIN, max: Self::MAX })
+                    Err($crate::quantity::OutOfRange { name: $label, unit: $unit, min: Self::MIN, max: Self::MAX })
                 }
             }
 
@@ -68,6 +68,8 @@ macro_rules! quantity {
         }
     };
 }
+
+pub(crate) use quantity;
 
 quantity!(
     /// A mass.
