@@ -2,11 +2,12 @@
 
 use crate::call::{Call, State};
 use crate::commands;
-use crate::device;
+use crate::device::{self, Device};
 use crate::failure::Failure;
 use crate::session::Session;
-use crate::words::Words;
+use crate::words::{Language, Words};
 use crate::world::World;
+use chrono::{DateTime, FixedOffset};
 use door::{ErrorCode, Parsed};
 use std::fs;
 use std::path::Path;
@@ -71,15 +72,53 @@ impl App {
     /// Answers one JSON line with one JSON line. Failures are replies of the form `{"error":…}`.
     #[must_use]
     pub fn answer(&self, line: &str) -> String {
-        let mut state = self.state();
         let now = self.world.now();
+        let mut state = self.state();
         state.session.lock_if_idle(now);
+        self.reply(&mut state, line, now)
+    }
+
+    /// Answers a line as if it came at another time, which may be long past: for invented demo data.
+    pub(crate) fn answer_at(&self, line: &str, at: DateTime<FixedOffset>) -> String {
+        let mut state = self.state();
+        state.session.touch(at);
+        let reply = self.reply(&mut state, line, at);
+        state.session.touch(self.world.now());
+        reply
+    }
+
+    /// The time now.
+    pub(crate) fn now(&self) -> DateTime<FixedOffset> {
+        self.world.now()
+    }
+
+    /// The language of the words.
+    pub(crate) fn language(&self) -> Language {
+        self.state().words.language()
+    }
+
+    /// Notes that what is in the folder is invented.
+    ///
+    /// # Errors
+    /// When the note cannot be written.
+    pub(crate) fn mark_as_demo(&self) -> Result<(), Failure> {
+        let mut state = self.state();
+        let device = Device {
+            demo: true,
+            ..state.device
+        };
+        device::save(self.folder.path(), device)?;
+        state.device = device;
+        Ok(())
+    }
+
+    fn reply(&self, state: &mut State, line: &str, now: DateTime<FixedOffset>) -> String {
         let mut call = Call {
             now,
             world: self.world.as_ref(),
             folder: &self.folder,
             cost: self.cost,
-            state: &mut state,
+            state,
         };
         let reply = door::parse_line(line).map_err(Failure::from);
         let reply = reply.and_then(|parsed| answer_parsed(&mut call, parsed));

@@ -10,6 +10,7 @@ mod call;
 pub mod card;
 mod commands;
 mod convert;
+pub mod demo;
 mod device;
 mod failure;
 mod secret;

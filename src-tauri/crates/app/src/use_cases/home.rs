@@ -98,7 +98,7 @@ pub(crate) fn home(call: &mut Call<'_>, _: Nothing) -> Result<Home, Failure> {
         morning: morning(call, reader)?,
         recent: newest(call, RECENT_ENTRIES)?,
         open_sign: open_sign(call, reader)?,
-        notes: Vec::new(),
+        notes: notes(call),
     })
 }
 
@@ -124,7 +124,8 @@ fn body_kept(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<BodyView>, Fa
         return Ok(None);
     };
     let answers = body::from_record(&kept, true);
-    let until = from_record(kept.at) + BODY_KEPT;
+    let asked = from_record(kept.at);
+    let until = asked.checked_add_signed(BODY_KEPT).unwrap_or(asked);
     let time = reader.words.time_text(until.time());
     Ok(Some(BodyView {
         until_text: reader
@@ -188,6 +189,19 @@ fn open_sign(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<OpenSignView>
             .format("open-sign-since", &[("day", Arg::text(since))]),
         signs: signs.collect(),
     }))
+}
+
+/// Invented data is marked as that, with the passphrase that opens it.
+fn notes(call: &Call<'_>) -> Vec<String> {
+    if !call.state.device.demo {
+        return Vec::new();
+    }
+    let passphrase = Arg::text(crate::demo::PASSPHRASE);
+    vec![
+        call.state
+            .words
+            .format("note-demo", &[("passphrase", passphrase)]),
+    ]
 }
 
 fn with_walk<T>(answers: &Answers, read: impl FnOnce(&Walk<'_>) -> T) -> T {

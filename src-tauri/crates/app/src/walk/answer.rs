@@ -214,7 +214,7 @@ mod tests {
     fn a_typed_number_keeps_its_digits() {
         let typed = Number::from_decimal(6.5, NumberUnit::Kilograms).unwrap();
         assert_eq!(typed.thousandths, 6500);
-        assert_eq!(typed.value(), 6.5);
+        assert_eq!(typed.value().to_string(), "6.5");
     }
 
     #[test]

@@ -49,5 +49,6 @@ entry-pain-none = No pain was told.
 
 ## Demo
 
-demo-laundry = Laundry basket (invented)
-demo-water = Pack of water (invented)
+note-demo = Invented demo data. Nobody lives here. The passphrase is: { $passphrase }
+demo-laundry = Laundry basket
+demo-water = Pack of water

@@ -49,5 +49,6 @@ entry-pain-none = No se dijo nada del dolor.
 
 ## Demostración
 
-demo-laundry = Cesta de ropa (inventado)
-demo-water = Paquete de agua (inventado)
+note-demo = Datos inventados. Aquí no vive nadie. La frase de paso es: { $passphrase }
+demo-laundry = Cesta de ropa
+demo-water = Paquete de agua

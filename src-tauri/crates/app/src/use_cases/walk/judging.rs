@@ -2,13 +2,15 @@
 
 use super::standing::Standing;
 use crate::call::Call;
-use crate::convert::{advice, person, task};
+use crate::convert::{advice, advice_back, person, task};
 use crate::failure::Failure;
 use crate::walk::page::{AdvicePage, Page};
-use chrono::Duration;
-use lifting::advise::advice::{Advice, Outcome};
-use lifting::advise::{RecentUse, Request, advise};
+use chrono::{DateTime, Duration, FixedOffset};
+use lifting::advise::advice::Advice;
+use lifting::advise::facts::Facts;
+use lifting::advise::{RecentUse, Request, advise, care_needed};
 use lifting::body::WarningSign;
+use lifting::rules::who;
 use lifting::task::{LoadMass, Task};
 use lifting::way::Way;
 use std::collections::{BTreeMap, BTreeSet};
@@ -36,7 +38,7 @@ pub(crate) fn request(call: &Call<'_>, standing: &Standing) -> Result<Request, F
     let vault = call.vault()?;
     let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
     let mut request = Request::new(person, task::to_judge(&walk));
-    request.recent = recent(call, vault)?;
+    request.recent = recent(vault, call.now)?;
     Ok(request)
 }
 
@@ -51,9 +53,11 @@ pub(crate) fn judge_early(call: &Call<'_>, standing: &Standing) -> Result<Option
         low: None,
         high: None,
     });
-    let advice = advise(&Request::new(person, any_task));
-    let is_final = matches!(advice.outcome, Outcome::SeekCare { .. } | Outcome::Refuse);
-    Ok(is_final.then_some(advice))
+    let request = Request::new(person, any_task);
+    // Asked apart, so that the whole judgement is made only for somebody it ends for.
+    let is_final = care_needed(&request).is_some()
+        || !who::check(&Facts::of(&request, &request.task)).is_empty();
+    Ok(is_final.then(|| advise(&request)))
 }
 
 /// The page of an advice, which is noted in the draft.
@@ -90,8 +94,9 @@ fn open_signs(vault: &Vault) -> Result<BTreeSet<WarningSign>, Failure> {
     Ok(open.iter().map(|sign| known(&sign.sign)).collect())
 }
 
-fn recent(call: &Call<'_>, vault: &Vault) -> Result<RecentUse, Failure> {
-    let since = call.now - RECENT;
+/// How often each way was used in the last two weeks.
+fn recent(vault: &Vault, now: DateTime<FixedOffset>) -> Result<RecentUse, Failure> {
+    let since = now.checked_sub_signed(RECENT).unwrap_or(now);
     let lifts = vault.lifts().newest(&LiftFilter {
         done: Some(true),
         since_ms: Some(since.timestamp_millis()),
@@ -99,11 +104,12 @@ fn recent(call: &Call<'_>, vault: &Vault) -> Result<RecentUse, Failure> {
         ..LiftFilter::default()
     })?;
     let mut used: BTreeMap<Way, u32> = BTreeMap::new();
-    for way in lifts
-        .iter()
-        .filter_map(|(_, lift)| Way::from_id(lift.way?.id()))
-    {
-        *used.entry(way).or_default() += 1;
+    for way in lifts.iter().filter_map(|(_, lift)| lift.way) {
+        *used.entry(advice_back::way(way)).or_default() += 1;
     }
     Ok(RecentUse(used))
 }
+
+#[cfg(test)]
+#[path = "judging_tests.rs"]
+mod tests;

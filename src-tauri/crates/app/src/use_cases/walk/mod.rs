@@ -154,10 +154,10 @@ fn answer_question(
             None => finish_about(call, standing),
         };
     }
-    if group == Group::Signs || (group == Group::About && standing.walk().is_complete(group)) {
-        if let Some(advice) = judging::judge_early(call, &standing)? {
-            return judging::keep_advice(call, &mut standing, &advice);
-        }
+    let may_end_it =
+        group == Group::Signs || (group == Group::About && standing.walk().is_complete(group));
+    if may_end_it && let Some(advice) = judging::judge_early(call, &standing)? {
+        return judging::keep_advice(call, &mut standing, &advice);
     }
     next_page(call, &standing)
 }

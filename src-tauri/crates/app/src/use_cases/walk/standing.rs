@@ -84,10 +84,10 @@ impl Standing {
         if let Some(body) = &body {
             kept.take_over(&body::from_record(body, true));
         }
-        if let Some(id) = draft.saved_task {
-            if let Some(saved) = vault.saved_tasks().find(SavedTaskId(id))? {
-                kept.take_over(&task_answers(&saved, call)?);
-            }
+        if let Some(id) = draft.saved_task
+            && let Some(saved) = vault.saved_tasks().find(SavedTaskId(id))?
+        {
+            kept.take_over(&task_answers(&saved, call)?);
         }
         Ok(Self {
             given: draft::from_record(&draft.answers),

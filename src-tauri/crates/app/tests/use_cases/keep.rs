@@ -1,0 +1,116 @@
+//! After the advice: done or left, pain afterwards, and taking back a wrong tap.
+
+use crate::phone::{Script, TestPhone};
+use chrono::Duration;
+use serde_json::{Value, json};
+
+fn newest(phone: &TestPhone) -> Value {
+    phone.ask(json!({"do": "history"}))["entries"][0].take()
+}
+
+#[test]
+fn done_is_kept_with_the_way_and_the_draft_is_over() {
+    let mut phone = TestPhone::with_an_owner("orchard");
+    let id = phone.lift(&Script::ordinary());
+    phone.kill_and_unlock();
+    let entry = newest(&phone);
+    assert_eq!(entry["id"], json!(id));
+    assert_eq!(entry["title"], "Box, 6 kg, from the floor");
+    assert_eq!(entry["at"], "2026-11-25T09:12:00+01:00");
+    assert_eq!(entry["day_text"], "Today");
+    assert_eq!(entry["done"], true);
+    assert!(
+        entry["done_text"]
+            .as_str()
+            .is_some_and(|text| text.starts_with("Done: "))
+    );
+    assert_eq!(phone.ask(json!({"do": "home"}))["draft"], Value::Null);
+    assert_eq!(
+        phone.refused(json!({"do": "lift_keep", "done": true})),
+        "no_draft"
+    );
+}
+
+#[test]
+fn left_is_kept_with_what_was_done_instead() {
+    let phone = TestPhone::with_an_owner("orchard");
+    phone.walk(&Script::ordinary(), None);
+    phone.ask(json!({"do": "lift_keep", "done": false, "instead": "ask_person"}));
+    let entry = newest(&phone);
+    assert_eq!(
+        (&entry["done"], &entry["way"]),
+        (&json!(false), &Value::Null)
+    );
+    assert!(
+        entry["done_text"]
+            .as_str()
+            .is_some_and(|text| text.starts_with("Left. Instead: "))
+    );
+}
+
+#[test]
+fn what_does_not_fit_together_is_not_kept() {
+    let phone = TestPhone::with_an_owner("orchard");
+    phone.walk(&Script::ordinary(), None);
+    let keep = |command: Value| phone.refused(command);
+    assert_eq!(
+        keep(json!({"do": "lift_keep", "done": false, "way": "squat"})),
+        "contradiction at way"
+    );
+    assert_eq!(
+        keep(json!({"do": "lift_keep", "done": true, "instead": "trolley"})),
+        "contradiction at instead"
+    );
+    assert_eq!(
+        keep(json!({"do": "lift_keep", "done": true, "way": "fly"})),
+        "not_a_choice at way"
+    );
+    assert_eq!(
+        keep(json!({"do": "lift_keep", "done": false, "instead": "fly"})),
+        "not_a_choice at instead"
+    );
+    assert_eq!(keep(json!({"do": "lift_keep"})), "missing_field at done");
+    phone.ask(json!({"do": "lift_keep", "done": true}));
+}
+
+#[test]
+fn pain_after_the_lift_is_kept_or_passed_over() {
+    let phone = TestPhone::with_an_owner("orchard");
+    let id = phone.lift(&Script::ordinary());
+    assert_eq!(newest(&phone)["pain_text"], "No pain was told.");
+    phone.ask(json!({"do": "lift_pain", "id": id, "pain": null}));
+    assert_eq!(newest(&phone)["pain_after"], Value::Null);
+    phone.ask(json!({"do": "lift_pain", "id": id, "pain": 4}));
+    let entry = newest(&phone);
+    assert_eq!(entry["pain_after"], 4);
+    assert_eq!(entry["pain_text"], "Worst pain while lifting: 4 out of 10.");
+    assert_eq!(
+        phone.refused(json!({"do": "lift_pain", "id": id, "pain": 11})),
+        "out_of_range at pain"
+    );
+    assert_eq!(
+        phone.refused(json!({"do": "lift_pain", "id": 99, "pain": 1})),
+        "not_found at id"
+    );
+}
+
+#[test]
+fn a_wrong_tap_is_taken_back_within_ten_minutes() {
+    let phone = TestPhone::with_an_owner("orchard");
+    let first = phone.lift(&Script::ordinary());
+    let second = phone.lift(&Script::ordinary());
+    assert_eq!(
+        phone.refused(json!({"do": "lift_undo", "id": first})),
+        "not_found at id",
+        "only the newest"
+    );
+    phone.wait(Duration::minutes(2));
+    phone.ask(json!({"do": "lift_undo", "id": second}));
+    assert_eq!(newest(&phone)["id"], json!(first));
+    phone.later(9);
+    assert_eq!(
+        phone.refused(json!({"do": "lift_undo", "id": first})),
+        "not_found at id",
+        "too late"
+    );
+}

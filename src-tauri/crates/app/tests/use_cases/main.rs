@@ -1,0 +1,23 @@
+//! What the app does, told as examples: named phones, a clock that stands still until it is moved, and
+//! randomness that only counts.
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    reason = "a test may stop at the first surprise"
+)]
+
+mod demo;
+mod drafts;
+mod first_start;
+mod history;
+mod keep;
+mod lines;
+mod morning;
+mod phone;
+mod saved;
+mod settings;
+mod signs;
+mod tap_budget;
+mod unlock;
+mod walk;
