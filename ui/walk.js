@@ -80,6 +80,18 @@ export async function adviceAtHand() {
   return page.page === "advice" ? page : null;
 }
 
+/** The figure of one way for the draft at hand; null if it cannot be drawn. */
+export async function figureOf(way) {
+  try {
+    return await ask("figure", { way });
+  } catch (error) {
+    if (error.code === "locked") {
+      throw error;
+    }
+    return null;
+  }
+}
+
 function follow(page, { inPlace = false } = {}) {
   coming = { hash: hashOf(page), page };
   inPlace ? swap(coming.hash) : go(coming.hash);

@@ -13,6 +13,7 @@ export const ROUTES = [
   ["ask/:question", "interruption"],
   ["check", "check"],
   ["advice", "advice"],
+  ["compare", "compare"],
   ["refuse", "refuse"],
   ["fresh/:saved", "fresh"],
   ["left", "left"],

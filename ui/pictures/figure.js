@@ -5,7 +5,7 @@
  * thigh 0.245, upper arm 0.186, forearm with half the hand 0.20, ankle 0.039 up).
  * This only draws: no load and no rule is worked out here.
  */
-import { circle, limb, path, shape } from "./draw.js";
+import { limbLine, path, round, shape } from "./draw.js";
 
 const SHANK = 24.6;
 const THIGH = 24.5;
@@ -34,58 +34,39 @@ export function drawFigure(pose) {
   const { hip } = pose;
   const up = along(90 - pose.lean);
   const shoulder = [hip[0] + up[0] * TRUNK, hip[1] + up[1] * TRUNK];
-  const nearLeg = leg("near", hip, pose.near);
-  const nearArm = arm("near", shoulder, pose.hand);
-  const trunk = drawTrunk(hip, shoulder, up, pose.round ?? 0);
-  const front = pose.armBehind ? [trunk, nearArm, nearLeg] : [nearLeg, trunk, nearArm];
-  return shape("g", { transform: "scale(1 -1)" },
-    leg("far", hip, pose.far),
-    arm("far", shoulder, pose.farHand),
-    drawHead(shoulder, pose.nod ?? pose.lean * 0.6),
-    pose.load?.() ?? [],
-    front,
-  );
+  const out = pose.round ?? 0;
+  const bulge = [(hip[0] + shoulder[0]) / 2 - up[1] * out, (hip[1] + shoulder[1]) / 2 + up[0] * out];
+  const way = along(90 - (pose.nod ?? pose.lean * 0.6));
+  const head = [NECK, NECK + HEAD].map((far) => [shoulder[0] + way[0] * far, shoulder[1] + way[1] * far]);
+  const leg = ({ at, tilt = 0, knee = 1 }) => legParts(hip, bend(hip, at, THIGH, SHANK, knee), at, along(tilt));
+  const arm = (hand) => armParts(shoulder, bend(shoulder, hand, UPPER_ARM, FOREARM, -1), hand);
+  const [behind, front] = layers({
+    far: [...leg(pose.far), ...arm(pose.farHand)], head: headParts(shoulder, ...head),
+    leg: leg(pose.near), arm: arm(pose.hand), spine: [hip, bulge, shoulder], armBehind: pose.armBehind,
+  }).map((all) => all.map(([className, d]) => path(className, d)));
+  return shape("g", { transform: "scale(1 -1)" }, behind, pose.load?.() ?? [], front);
 }
 
-function drawTrunk(hip, shoulder, up, bulge) {
-  if (bulge === 0) {
-    return [limb("halo", hip, 7.4, shoulder, 7.2), limb("shirt", hip, 6, shoulder, 5.6)];
-  }
-  const out = [-up[1] * bulge, up[0] * bulge];
-  const [cx, cy] = [(hip[0] + shoulder[0]) / 2 + out[0], (hip[1] + shoulder[1]) / 2 + out[1]];
-  const d = `M${hip[0]} ${hip[1]}Q${cx} ${cy} ${shoulder[0]} ${shoulder[1]}`;
-  return [path("spine halo-line", d), path("spine shirt-line", d)];
-}
+/** The limbs of a leg, each as two circles: `[from, radius, to, radius]`; `toe` is the direction of the sole. */
+export const legParts = (hip, knee, ankle, toe) => [[hip, 5.2, knee, 3.9], [knee, 3.9, ankle, 2.6], [
+  [ankle[0] - toe[0] * 3.2 + toe[1] * 2.1, ankle[1] - toe[1] * 3.2 - toe[0] * 2.1], 1.9,
+  [ankle[0] + toe[0] * 10 + toe[1] * 2.4, ankle[1] + toe[1] * 10 - toe[0] * 2.4], 1.5,
+]];
 
-function drawHead(shoulder, nod) {
-  const way = along(90 - nod);
-  const neck = [shoulder[0] + way[0] * NECK, shoulder[1] + way[1] * NECK];
-  const head = [neck[0] + way[0] * HEAD, neck[1] + way[1] * HEAD];
-  return [limb("near", shoulder, 3.2, neck, 2.6), circle("near", head[0], head[1], HEAD)];
-}
+/** The limbs of an arm. */
+export const armParts = (shoulder, elbow, hand) => [[shoulder, 3.4, elbow, 2.6], [elbow, 2.6, hand, 2.2]];
 
-function leg(side, hip, { at, tilt = 0, knee = 1 }) {
-  const joint = bend(hip, at, THIGH, SHANK, knee);
-  const parts = [[hip, 5.2, joint, 3.9], [joint, 3.9, at, 2.6], foot(at, along(tilt))];
-  return [...halo(side, parts), ...parts.map(([a, ra, b, rb]) => limb(side, a, ra, b, rb))];
-}
+/** Neck and head. */
+export const headParts = (shoulder, neck, head) => [[shoulder, 3.2, neck, 2.6], [head, HEAD, head, HEAD]];
 
-/** A foot as a limb, from the ankle and the direction of the toes. */
-export function foot(at, toe) {
-  const heel = [at[0] - toe[0] * 3.2 + toe[1] * 2.1, at[1] - toe[1] * 3.2 - toe[0] * 2.1];
-  const tip = [at[0] + toe[0] * 10 + toe[1] * 2.4, at[1] + toe[1] * 10 - toe[0] * 2.4];
-  return [heel, 1.9, tip, 1.5];
-}
-
-function arm(side, shoulder, hand) {
-  const elbow = bend(shoulder, hand, UPPER_ARM, FOREARM, -1);
-  const parts = [[shoulder, 3.4, elbow, 2.6], [elbow, 2.6, hand, 2.2]];
-  return [...halo(side, parts), ...parts.map(([a, ra, b, rb]) => limb(side, a, ra, b, rb))];
-}
-
-/** A rim in the colour of the ground around near limbs, which sets them off from what is behind. */
-function halo(side, parts) {
-  return side === "near" ? parts.map(([a, ra, b, rb]) => limb("halo", a, ra + 1.3, b, rb + 1.3)) : [];
+/** What lies behind the load and what lies before it, from back to front: classes and outlines. */
+export function layers({ far, head, leg, arm, spine, armBehind }) {
+  const as = (className, parts, more = 0) => parts.map(([from, r1, to, r2]) => [className, limbLine(from, r1 + more, to, r2 + more)]);
+  /* A rim in the colour of the ground sets near limbs off from what is behind. */
+  const [nearLeg, nearArm] = [leg, arm].map((parts) => [...as("halo", parts, 1.3), ...as("near", parts)]);
+  const [from, by, to] = spine.map((at) => at.map(round).join(" "));
+  const trunk = ["halo-line", "shirt-line"].map((className) => [`spine ${className}`, `M${from}Q${by} ${to}`]);
+  return [[...as("far", far), ...as("near", head)], armBehind ? [...trunk, ...nearArm, ...nearLeg] : [...nearLeg, ...trunk, ...nearArm]];
 }
 
 /** The joint between two segments whose ends are given; `side` 1 bends it forward, -1 backward. */

@@ -2,7 +2,7 @@
 import { link, make } from "../make.js";
 import { takeNotice } from "../notice.js";
 import { act, go, swap } from "../router.js";
-import { keepLift, pageHere } from "../walk.js";
+import { figureOf, keepLift, pageHere } from "../walk.js";
 import { session } from "../session.js";
 import { say } from "../words.js";
 import "../parts/advice-card/advice-card.js";
@@ -13,17 +13,21 @@ export async function show() {
   if (!page) {
     return null;
   }
-  return page.card.outcome === "seek_care" ? seekCare(page.card) : advice(page);
+  if (page.card.outcome === "seek_care") {
+    return seekCare(page.card);
+  }
+  const first = page.card.ways.at(0)?.way ?? null;
+  return advice(page, first && first === page.card.picture ? await figureOf(first) : null);
 }
 
-function advice({ card, saved }) {
+function advice({ card, saved }, figure) {
   return {
     title: card.headline,
     back: "#/check",
     home: true,
     body: [
       takeNotice(),
-      make("advice-card", { props: { advice: { card } }, on: {
+      make("advice-card", { props: { advice: { card, figure } }, on: {
         "advice-card-did": (event) => act(() => did(event.detail)),
         "advice-card-left": () => (card.alternatives.length ? go("#/left") : act(left)),
       } }),

@@ -3,31 +3,33 @@
  * done, then everything that explains it. Fires "advice-card-did" with a way (or
  * null) and "advice-card-left".
  */
-import { button, heading, make, para, section } from "../../make.js";
+import { button, heading, link, make, para, section } from "../../make.js";
 import { say } from "../../words.js";
 import { drawPicture, hasPicture } from "../../pictures/pictures.js";
 import { icon } from "../../pictures/icons.js";
 import "../caution-list/caution-list.js";
 import "../outcome-mark/outcome-mark.js";
+import { aboutDrawing } from "../pose-figure/pose-figure.js";
 import "../way-card/way-card.js";
 import "../who-list/who-list.js";
 
 class AdviceCard extends HTMLElement {
   /**
-   * Draws `{card, live}`: an ADVICE_CARD; with `live` it is the page's own
-   * advice, has the heading of the page and takes what was done.
+   * Draws `{card, live, figure}`: an ADVICE_CARD; with `live` it is the page's own
+   * advice, has the heading of the page and takes what was done. `figure` is the
+   * reply of that command for the first way; without it the way's picture is drawn.
    */
-  set advice({ card, live = true }) {
+  set advice({ card, live = true, figure = null }) {
     this.className = "advice-card";
-    this.replaceChildren(...this.#top(card, live), ...(live ? [this.#buttons(card)] : []), ...this.#rest(card, live));
+    this.replaceChildren(...this.#top(card, live, figure), ...(live ? [this.#buttons(card)] : []), ...this.#rest(card, live, figure));
   }
 
-  #top(card, live) {
+  #top(card, live, figure) {
     const head = live ? heading(card.headline) : make("h2", { text: card.headline });
     return [
       make("outcome-mark", { props: { mark: { outcome: card.outcome } } }),
       head,
-      this.#look(card),
+      this.#look(card, figure),
       para(card.why, "advice-card__why"),
       make("caution-list", { props: { cautions: card.cautions } }),
       card.outcome === "lift_with_change" ? this.#changes(card) : null,
@@ -36,15 +38,15 @@ class AdviceCard extends HTMLElement {
     ].filter(Boolean);
   }
 
-  #look({ picture: given, three_words: words, changes, outcome }) {
+  #look({ picture: given, three_words: words, changes, outcome }, figure) {
     const change = outcome === "lift_with_change" && changes.length > 0 ? changes[0].kind : null;
     const picture = given ?? (hasPicture(change) ? change : null);
     if (!picture && words.length === 0) {
       return null;
     }
+    const beside = make("ol", { class: "advice-card__words", "aria-label": say("screen-advice-cues") }, words.map((word) => make("li", { text: word })));
     return make("div", { class: "advice-card__look" },
-      picture ? drawPicture(picture) : null,
-      make("ol", { class: "advice-card__words", "aria-label": say("screen-advice-cues") }, words.map((word) => make("li", { text: word }))));
+      figure ? make("pose-figure", { props: { drawn: { reply: figure, beside } } }) : [picture ? drawPicture(picture) : null, beside]);
   }
 
   #buttons(card) {
@@ -57,16 +59,17 @@ class AdviceCard extends HTMLElement {
     return make("div", { class: "advice-card__buttons" }, leaveFirst ? [left, did] : [did, left]);
   }
 
-  #rest(card, live) {
+  #rest(card, live, figure) {
     const others = card.ways.slice(1);
     return [
       section(say("screen-advice-more-cautions"), card.more_cautions.length ? make("caution-list", { props: { cautions: card.more_cautions } }) : null),
       section(say("screen-advice-how"), card.ways.length ? this.#way({ ...card.ways[0], plain: card.ways[0].way === card.picture }, false) : null),
-      section(say("screen-advice-other-ways"), others.map((way) => this.#way(way, live))),
+      section(say("screen-advice-other-ways"), live && others.length ? link(say("screen-compare-link"), "#/compare", { class: "button button--second", id: "compare" }) : null,
+        others.map((way) => this.#way(way, live))),
       card.outcome === "lift_with_change" ? null : this.#changes(card),
       card.outcome === "do_not_lift" ? null : this.#alternatives(card),
       section(say("screen-advice-who"), card.who.length ? make("who-list", { props: { who: card.who } }) : null),
-      section(say("screen-advice-why"), this.#reasons(card), this.#ruledOut(card), para(card.limit_text), para(card.sure), para(card.disagree)),
+      section(say("screen-advice-why"), this.#reasons(card), this.#ruledOut(card), para(card.limit_text), para(card.sure), para(card.disagree), figure ? aboutDrawing(figure.note) : null),
       make("p", { class: "advice-card__foot", text: card.foot }),
       make("p", { class: "advice-card__foot", text: say("screen-rule-version", { version: card.rule_version }) }),
     ].filter(Boolean);

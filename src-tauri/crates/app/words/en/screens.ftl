@@ -125,6 +125,21 @@ screen-advice-who = Whom to call or ask
 screen-advice-why = Why, and how sure
 screen-rule-version = Rules: version [version]
 
+## The figure of a way, and two side by side
+
+screen-figure-asks = What it asks, by estimate:
+screen-figure-play = Show it moving
+screen-figure-stop = Stop moving
+screen-figure-sure = How sure is this drawing?
+screen-figure-estimate = How sure: estimate. A body model works out the pull on each joint, held still.
+screen-figure-words = Little, some and much compare that with published marks for the back and house rules for hips and knees.
+
+screen-compare-link = Compare two ways
+screen-compare-title = Two ways side by side
+screen-compare-decides = What therapists do in practice decides the advice. This drawing does not.
+screen-compare-choose = Choose two ways
+screen-compare-none = This way could not be drawn for this lift.
+
 ## After the lift
 
 screen-after-title = How bad was the pain while you lifted?

@@ -125,6 +125,21 @@ screen-advice-who = A quién llamar o preguntar
 screen-advice-why = Por qué, y con qué certeza
 screen-rule-version = Reglas: versión [version]
 
+## La figura de una manera, y dos lado a lado
+
+screen-figure-asks = Lo que pide, más o menos:
+screen-figure-play = Mostrar en movimiento
+screen-figure-stop = Parar el movimiento
+screen-figure-sure = ¿Qué tan cierto es este dibujo?
+screen-figure-estimate = Qué tan cierto: es un cálculo aproximado. Un modelo del cuerpo calcula el esfuerzo de cada articulación, en reposo.
+screen-figure-words = Poco, algo y mucho lo comparan con marcas publicadas para la espalda. Para caderas y rodillas, con reglas propias.
+
+screen-compare-link = Comparar dos maneras
+screen-compare-title = Dos maneras lado a lado
+screen-compare-decides = El consejo lo decide la práctica de los terapeutas. Este dibujo no lo decide.
+screen-compare-choose = Elija dos maneras
+screen-compare-none = Esta manera no se pudo dibujar para este levantamiento.
+
 ## Después de levantar
 
 screen-after-title = ¿Cuánto le dolió al levantarlo?

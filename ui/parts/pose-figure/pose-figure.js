@@ -1,0 +1,54 @@
+/** A figure solved for this person and load, that moves down and up, and what it asks of the body. */
+import { button, make, para } from "../../make.js";
+import { say } from "../../words.js";
+import { askBar } from "../../pictures/asks.js";
+import { ROUND_MS } from "../../pictures/plane.js";
+import { drawPosed } from "../../pictures/posed.js";
+
+class PoseFigure extends HTMLElement {
+  #move;
+  #toggle;
+  #turn = 0;
+
+  /** Draws `{reply, beside}`: the reply of `figure`, and a node to stand beside the picture. */
+  set drawn({ reply, beside = null }) {
+    const { picture, move } = drawPosed(reply);
+    this.#move = move;
+    this.#toggle = button("", "second", () => (this.#turn ? this.#rest() : this.#play()), { class: "button button--small", "data-move": reply.way });
+    this.className = "pose-figure";
+    this.replaceChildren(
+      make("div", { class: "pose-figure__look" }, picture, make("div", { class: "pose-figure__beside" }, beside, this.#toggle)),
+      para(say("screen-figure-asks"), "pose-figure__lead"),
+      make("ul", { class: "pose-figure__asks" }, reply.regions.map(({ region, asks, text }) => make("li", { "data-region": region, "data-asks": asks }, askBar(asks), text))),
+    );
+    matchMedia("(prefers-reduced-motion: reduce)").matches ? this.#rest() : this.#play();
+  }
+
+  disconnectedCallback() {
+    cancelAnimationFrame(this.#turn);
+  }
+
+  #play() {
+    const start = performance.now();
+    const step = (now) => {
+      this.#move(Math.max(0, now - start) % ROUND_MS);
+      this.#turn = requestAnimationFrame(step);
+    };
+    this.#turn = requestAnimationFrame(step);
+    this.#toggle.textContent = say("screen-figure-stop");
+  }
+
+  #rest() {
+    cancelAnimationFrame(this.#turn);
+    this.#turn = 0;
+    this.#move(null);
+    this.#toggle.textContent = say("screen-figure-play");
+  }
+}
+
+/** What such a drawing is worth, one tap away. */
+export function aboutDrawing(note) {
+  return make("details", { id: "drawing" }, make("summary", { text: say("screen-figure-sure") }), para(note), para(say("screen-figure-estimate")), para(say("screen-figure-words")));
+}
+
+customElements.define("pose-figure", PoseFigure);
