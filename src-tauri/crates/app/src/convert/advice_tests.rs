@@ -3,9 +3,10 @@ use crate::convert::advice::to_record;
 use lifting::advise::advice::{Advice, HowSoon, Outcome, Ranked};
 use lifting::advise::change::{Change, ChangeStep};
 use lifting::advise::{Request, judge};
-use lifting::body::{Person, WarningSign};
-use lifting::quantity::{Centimetres, Kilograms, Metres, Repetitions};
-use lifting::task::{LoadMass, Task};
+use lifting::body::{Balance, Kneeling, Person, WarningSign};
+use lifting::quantity::{Centimetres, Kilograms, Metres, PainScore, Repetitions};
+use lifting::reason::Reason;
+use lifting::task::{Height, HeightWord, LoadMass, Task};
 use lifting::way::Way;
 
 /// What is kept and read back, apart from the published limit.
@@ -13,36 +14,63 @@ fn again(advice: &Advice) -> Advice {
     from_record(&to_record(advice))
 }
 
+/// A few people and things that meet most rules.
+fn requests() -> Vec<Request> {
+    let mut requests = Vec::new();
+    for pain in [None, Some(2), Some(8)] {
+        for kilograms in [0.5, 6.0, 18.0, 60.0] {
+            for start in [HeightWord::Floor, HeightWord::Waist, HeightWord::Overhead] {
+                for count in [1, 60] {
+                    let mut person = Person::default();
+                    person.pain.back = pain.map(PainScore::of);
+                    person.pain.knee_left = pain.map(PainScore::of);
+                    person.pain.knee_right = Some(PainScore::NONE);
+                    person.pain.hip_left = pain.map(PainScore::of);
+                    person.balance = pain.map(|_| Balance::Good);
+                    person.can_kneel = pain.map(|_| Kneeling::Yes);
+                    let mut task = Task::of(LoadMass::Known(Kilograms::clamped(kilograms)));
+                    task.start = Some(Height::Word(start));
+                    task.repetitions = Some(Repetitions::of(count));
+                    task.carry = Some(Metres::clamped(25.0));
+                    requests.push(Request::new(person.clone(), task.clone()));
+                    task.mass = LoadMass::Untested {
+                        low: None,
+                        high: None,
+                    };
+                    person.signs.insert(WarningSign::FeverUnwell);
+                    requests.push(Request::new(Person::default(), task.clone()));
+                    requests.push(Request::new(person, task));
+                }
+            }
+        }
+    }
+    requests
+}
+
 #[test]
 fn an_advice_of_the_judgement_is_read_back_whole() {
-    let mut sore = Person::default();
-    sore.signs.insert(WarningSign::FeverUnwell);
-    for (person, mass) in [
-        (Person::default(), LoadMass::Known(Kilograms::clamped(6.0))),
-        (
-            Person::default(),
-            LoadMass::Untested {
-                low: None,
-                high: None,
-            },
-        ),
-        (sore, LoadMass::Known(Kilograms::clamped(1.0))),
-    ] {
-        let advice = judge(&Request::new(person, Task::of(mass)));
+    for request in requests() {
+        let advice = judge(&request);
         let back = again(&advice);
         assert_eq!(back.outcome.id(), advice.outcome.id());
         assert_eq!(back.outcome.urgency(), advice.outcome.urgency());
+        assert_eq!(back.outcome.ways(), advice.outcome.ways());
+        assert_eq!(back.outcome.changes().len(), advice.outcome.changes().len());
         assert_eq!(back.cautions, advice.cautions);
         assert_eq!(back.alternatives, advice.alternatives);
         assert_eq!(back.ruled_out, advice.ruled_out);
-        let ids = |advice: &Advice| {
-            advice
-                .reasons
-                .iter()
-                .map(|reason| reason.id)
-                .collect::<Vec<_>>()
-        };
-        assert_eq!(ids(&back), ids(&advice));
+        assert_eq!(back.reasons.len(), advice.reasons.len());
+        for (back, given) in back.reasons.iter().zip(&advice.reasons) {
+            assert_eq!(back.id, given.id);
+            let names = |reason: &Reason| {
+                reason
+                    .values
+                    .iter()
+                    .map(|(name, _)| *name)
+                    .collect::<Vec<_>>()
+            };
+            assert_eq!(names(back), names(given), "of {}", given.id.id());
+        }
     }
 }
 

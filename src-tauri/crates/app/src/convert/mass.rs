@@ -148,7 +148,7 @@ fn guess_of(high_grams: u32) -> &'static str {
 
 /// A kept mass as a typed number. Kilograms are exact; pounds are rounded to the tenth at which they are typed.
 fn typed(grams: u32, unit: NumberUnit) -> Number {
-    crate::walk::question::grams_in(grams, unit)
+    crate::walk::measure::grams_in(grams, unit)
 }
 
 #[cfg(test)]

@@ -25,7 +25,7 @@ pub(crate) struct Entry {
     way_name: Option<String>,
     pain_after: Option<u8>,
     pain_morning: Option<u8>,
-    pain_text: String,
+    pain_text: Option<String>,
 }
 
 /// A lift as an entry, with its check-ins.
@@ -55,7 +55,7 @@ pub(crate) fn entry(
         done_text: done_text(lift, reader),
         way: lift.way.map(record::Way::id),
         way_name: lift.way.map(|way| way_name(way, reader)),
-        pain_after: pain_of(CheckInKind::After).map(record::Pain::rating),
+        pain_after: pain_of(CheckInKind::During).map(record::Pain::rating),
         pain_morning: pain_of(CheckInKind::NextMorning).map(record::Pain::rating),
         pain_text: pain_text(&check_ins, reader),
     })
@@ -88,10 +88,11 @@ fn latest(check_ins: &[CheckIn], kind: CheckInKind) -> Option<&CheckIn> {
         .find(|check_in| check_in.kind == kind && !check_in.skipped)
 }
 
-fn pain_text(check_ins: &[CheckIn], reader: Reader<'_>) -> String {
+/// What was told of pain; nothing when nobody told.
+fn pain_text(check_ins: &[CheckIn], reader: Reader<'_>) -> Option<String> {
     let words = reader.words;
     let mut parts = Vec::new();
-    if let Some(pain) = latest(check_ins, CheckInKind::After).and_then(|check_in| check_in.pain) {
+    if let Some(pain) = latest(check_ins, CheckInKind::During).and_then(|check_in| check_in.pain) {
         parts.push(words.format("entry-pain-after", &[("pain", pain.rating().into())]));
     }
     if let Some(morning) = latest(check_ins, CheckInKind::NextMorning) {
@@ -106,9 +107,5 @@ fn pain_text(check_ins: &[CheckIn], reader: Reader<'_>) -> String {
             }));
         }
     }
-    if parts.is_empty() {
-        words.text("entry-pain-none")
-    } else {
-        parts.join(" ")
-    }
+    (!parts.is_empty()).then(|| parts.join(" "))
 }

@@ -96,7 +96,7 @@ pub(crate) struct PainAfter {
 pub(crate) fn lift_pain(call: &mut Call<'_>, asked: PainAfter) -> Result<Nothing, Failure> {
     let pain = read_pain(asked.pain)?;
     let check_in = CheckIn {
-        kind: CheckInKind::After,
+        kind: CheckInKind::During,
         at: moment::to_record(call.now),
         pain,
         back_to_usual: None,

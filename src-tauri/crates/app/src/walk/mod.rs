@@ -7,6 +7,7 @@ pub(crate) mod answer;
 pub(crate) mod flow;
 pub(crate) mod ids;
 pub(crate) mod interruptions;
+pub(crate) mod measure;
 pub(crate) mod page;
 pub(crate) mod question;
 pub(crate) mod questions;

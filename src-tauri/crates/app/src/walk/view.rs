@@ -4,11 +4,12 @@ use super::answer::{Answer, Answers, NumberUnit};
 use super::flow::{Purpose, Step, Walk};
 use super::ids::QuestionId;
 use super::interruptions::InterruptionId;
+use super::measure::Measure;
 use super::page::{
     CheckPage, InterruptionPage, NumberView, OptionView, Page, PlaceView, QuestionPage,
     QuestionView, Row,
 };
-use super::question::{Group, Kind, Measure};
+use super::question::{Group, Kind};
 use super::questions::question;
 use super::text::{Reader, interruption_word_id};
 use super::wire::WireAnswer;

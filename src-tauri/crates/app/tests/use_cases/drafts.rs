@@ -1,6 +1,7 @@
 //! A draft outlives the app: killed at any page, it opens at the same page again.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::{Value, json};
 
 fn page_now(phone: &TestPhone) -> Value {

@@ -1,6 +1,7 @@
 //! The history: newest first, filtered, page by page, each entry with the advice of its day.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::{Value, json};
 
 fn ids(reply: &Value) -> Vec<i64> {

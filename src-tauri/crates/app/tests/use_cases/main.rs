@@ -7,6 +7,7 @@
     reason = "a test may stop at the first surprise"
 )]
 
+mod answers;
 mod demo;
 mod drafts;
 mod first_start;
@@ -15,7 +16,9 @@ mod keep;
 mod lines;
 mod morning;
 mod phone;
+mod random_walks;
 mod saved;
+mod script;
 mod settings;
 mod signs;
 mod tap_budget;

@@ -1,6 +1,7 @@
 //! The next morning: asked once, about yesterday.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::{Value, json};
 
 const A_DAY: i64 = 24 * 60;

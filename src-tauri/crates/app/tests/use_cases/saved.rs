@@ -1,6 +1,7 @@
 //! Tasks that come again, under a name.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::{Value, json};
 
 fn saved(phone: &TestPhone) -> Value {

@@ -1,6 +1,7 @@
 //! The settings, and what is known about the person.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::json;
 
 #[test]

@@ -1,6 +1,7 @@
 //! Warning signs: open at once, in every advice until cleared, and cleared by the right person.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::{Value, json};
 
 /// A phone on which this sign was just ticked; gives the page that came.

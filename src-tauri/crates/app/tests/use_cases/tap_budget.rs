@@ -1,7 +1,8 @@
 //! How many taps it takes from the start button to the advice: the day's first at most 15, then at most 8,
 //! a saved task at most 3.
 
-use crate::phone::{Script, TestPhone};
+use crate::phone::TestPhone;
+use crate::script::Script;
 use serde_json::json;
 
 #[test]

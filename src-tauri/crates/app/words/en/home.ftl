@@ -45,7 +45,6 @@ entry-pain-morning = Next morning: { $pain } out of 10.
 entry-usual-yes = Back to usual the next morning.
 entry-usual-no = Not back to usual the next morning.
 entry-usual-not-sure = The next morning: not sure if back to usual.
-entry-pain-none = No pain was told.
 
 ## Demo
 

@@ -45,7 +45,6 @@ entry-pain-morning = A la mañana siguiente: { $pain } de 10.
 entry-usual-yes = A la mañana siguiente, como siempre.
 entry-usual-no = A la mañana siguiente, aún no como siempre.
 entry-usual-not-sure = A la mañana siguiente: no está claro si como siempre.
-entry-pain-none = No se dijo nada del dolor.
 
 ## Demostración
 

@@ -2,7 +2,8 @@
 
 use crate::walk::flow::Walk;
 use crate::walk::ids::QuestionId;
-use crate::walk::question::{Choice, Group, Kind, Measure, Question};
+use crate::walk::measure::Measure;
+use crate::walk::question::{Choice, Group, Kind, Question};
 
 const fn about(kind: Kind, asked: fn(&Walk<'_>) -> bool) -> Question {
     Question {

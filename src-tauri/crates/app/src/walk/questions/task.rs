@@ -2,7 +2,8 @@
 
 use crate::walk::flow::{Walk, for_a_lift};
 use crate::walk::ids::QuestionId;
-use crate::walk::question::{Choice, Group, Kind, Measure, Note, Question};
+use crate::walk::measure::Measure;
+use crate::walk::question::{Choice, Group, Kind, Note, Question};
 
 const fn task(kind: Kind, not_sure: bool, asked: fn(&Walk<'_>) -> bool) -> Question {
     Question {
