@@ -174,6 +174,28 @@ mod bands {
     }
 
     #[test]
+    fn the_worse_knee_is_the_one_that_the_plan_calls_severe() {
+        for (left, right) in [
+            (Region::KneeLeft, Region::KneeRight),
+            (Region::KneeRight, Region::KneeLeft),
+        ] {
+            let mut plan = bands(left, 3, 5);
+            plan.bands.extend(bands(right, 9, 10).bands);
+            let knees = if left == Region::KneeLeft {
+                (5, 6)
+            } else {
+                (6, 5)
+            };
+            let answer = a_box(0.1).knees(knees.0, knees.1).plan(plan).ask();
+            assert!(answer.offers(Way::FreeBend));
+            assert!(
+                answer.says(ReasonId::HingeEasesKnee),
+                "5 is severe, 6 is mild"
+            );
+        }
+    }
+
+    #[test]
     fn bands_do_not_touch_a_flare() {
         let answer = a_box(6.0)
             .back(2)

@@ -174,10 +174,11 @@ impl<'a> Facts<'a> {
         self.back.severe() || self.back_state != BackState::Steady
     }
 
-    /// The worse knee.
+    /// The worse knee, by band and then by number.
     #[must_use]
     pub fn worse_knee(&self) -> Rated {
-        if self.knee_right.score > self.knee_left.score {
+        let rank = |knee: Rated| (knee.band, knee.score);
+        if rank(self.knee_right) > rank(self.knee_left) {
             self.knee_right
         } else {
             self.knee_left
