@@ -8,7 +8,8 @@ cargo xtask <command>
                    (no screen: serves the same app to a browser on this machine)
   test             install what the tests need, then run every check and test
   check            the quick part in seconds: no web view, no database
-  bench            measure speed and size, in a release build
+  bench [PART]     measure speed and size, in a release build
+                   (parts: judgement figure vault start size)
   fuzz [MINUTES] [TARGET]
                    throw made-up input at the parsers, 10 minutes each unless told
   docs             build the code's own pages, with every warning an error
@@ -21,6 +22,6 @@ options
   --browser        start: serve to a browser even if there is a screen
   -- WORDS         start: hand these words on to the app
 
-steps of test: format clippy deny unit formats ui journeys
+steps of test: format clippy deny unit dynamics formats ui journeys
 steps of check: format clippy unit
 ";

@@ -11,6 +11,7 @@ pub(crate) const STEPS: &[Step] = &[
     steps::clippy::WHOLE,
     steps::deny::STEP,
     steps::unit::WHOLE,
+    steps::dynamics::STEP,
     steps::formats::STEP,
     steps::ui::STEP,
     steps::journeys::STEP,

@@ -2,6 +2,7 @@
 
 pub(crate) mod clippy;
 pub(crate) mod deny;
+pub(crate) mod dynamics;
 pub(crate) mod format;
 pub(crate) mod formats;
 pub(crate) mod journeys;
