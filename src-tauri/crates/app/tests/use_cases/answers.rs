@@ -179,3 +179,35 @@ fn the_advice_says_what_why_and_when_to_stop() {
         );
     }
 }
+
+#[test]
+fn with_the_pain_told_anew_the_short_list_is_asked_anew() {
+    let phone = TestPhone::with_an_owner("orchard");
+    phone.lift(&Script::ordinary().but("back_state", json!({"choice": "volatile"})));
+    phone.ask(json!({"do": "walk_start"}));
+    phone.answer("signs_today", json!({"choice": "no"}));
+    phone.ask(json!({"do": "walk_page", "question": "what"}));
+    let page = phone.answer("what", json!({"choice": "box"}));
+    assert_eq!(page["question"]["id"], "mass");
+    for (question, choice) in [
+        ("mass", "flour"),
+        ("start", "floor"),
+        ("reach", "close"),
+        ("often", "once"),
+    ] {
+        phone.answer(question, json!({"choice": choice}));
+    }
+    let page = phone.answer("back", json!({"pain": 9}));
+    assert_eq!(page["question"]["id"], "signs_flare");
+    assert_eq!(
+        phone.answer("signs_flare", json!({"choices": []}))["page"],
+        "check"
+    );
+    phone.ask(json!({"do": "walk_confirm"}));
+    // Told and asked, it holds for the next lift; with another pain it is asked once more.
+    let next = met(&phone, &Script::ordinary());
+    assert!(!next.contains(&"signs_flare".to_owned()), "{next:?}");
+    phone.ask(json!({"do": "walk_page", "question": "check"}));
+    let page = phone.answer("knee_left", json!({"pain": 10}));
+    assert_eq!(page["question"]["id"], "signs_flare");
+}

@@ -50,6 +50,8 @@ pub(crate) struct TestPhone {
     folder: TempDir,
     clock: Arc<Mutex<DateTime<FixedOffset>>>,
     app: Option<App>,
+    /// Apps that were killed: never closed, so that nothing is tidied or wiped by them.
+    killed: Vec<App>,
 }
 
 impl TestPhone {
@@ -61,6 +63,7 @@ impl TestPhone {
             folder: tempfile::tempdir().expect("a folder for a test phone"),
             clock: Arc::new(Mutex::new(now)),
             app: None,
+            killed: Vec::new(),
         };
         phone.app = Some(phone.start());
         phone
@@ -141,7 +144,7 @@ impl TestPhone {
 
     /// Kills the app and starts it again. Nothing is locked or tidied first.
     pub(crate) fn kill_and_start(&mut self) {
-        drop(self.app.take());
+        self.killed.extend(self.app.take());
         self.app = Some(self.start());
     }
 

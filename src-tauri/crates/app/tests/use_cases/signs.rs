@@ -143,3 +143,16 @@ fn a_child_is_told_who_can_help_before_anything_else_is_asked() {
     let page = phone.answer("fell", json!({"choice": "no"}));
     assert_eq!(page["card"]["outcome"], "refuse");
 }
+
+#[test]
+fn once_cleared_the_walk_goes_on_where_it_stood() {
+    let phone = TestPhone::with_an_owner("orchard");
+    ticked(&phone, "weight_loss");
+    phone.ask(clear("weight_loss", "me"));
+    let page = phone.ask(json!({"do": "walk_page", "question": null}));
+    assert_eq!(page["question"]["id"], "what");
+    assert_eq!(
+        phone.refused(json!({"do": "lift_keep", "done": true})),
+        "question_not_open"
+    );
+}

@@ -48,4 +48,8 @@ fn a_bad_day_takes_one_page_more_and_no_lift_is_worth_skipping_it() {
     let phone = TestPhone::with_an_owner("orchard");
     let flare = Script::ordinary().but("back_state", json!({"choice": "flare"}));
     assert!(phone.walk(&flare, None).taps <= 16);
+    assert!(
+        phone.walk(&flare, None).taps <= 8,
+        "the short list holds as long as the body"
+    );
 }

@@ -27,13 +27,18 @@ pub(crate) fn take(
     standing.draft.open_question = None;
     let vault = call.vault()?;
     vault.together(|vault| {
-        if question(id).group == Group::Signs {
-            raise_signs(call, standing, id, vault)?;
-        }
         match question(id).group {
-            Group::Body => keep_body(call, standing, vault)?,
+            Group::Signs => {
+                raise_signs(call, standing, id, vault)?;
+                keep_body(call, standing, vault)?;
+            }
+            Group::Body => {
+                // With the body told anew, the short list of signs that went with it is asked anew.
+                standing.kept.forget(QuestionId::SignsFlare);
+                keep_body(call, standing, vault)?;
+            }
             Group::About => keep_about(call, standing, vault)?,
-            Group::Signs | Group::Task => {}
+            Group::Task => {}
         }
         standing.keep(vault)
     })?;
@@ -70,13 +75,20 @@ fn keep_body(call: &Call<'_>, standing: &Standing, vault: &Vault) -> Result<(), 
     if !walk.is_complete(Group::Body) {
         return Ok(());
     }
-    let at = standing
-        .body
-        .as_ref()
-        .map_or(moment::to_record(call.now), |body| body.at);
-    vault
-        .body_today()
-        .save(&body::to_record(&walk, at, signs_said(&standing.given)))
+    let before = standing.body.as_ref();
+    let at = before.map_or(moment::to_record(call.now), |body| body.at);
+    let lists = [QuestionId::SignsFull, QuestionId::SignsFlare];
+    let signs = signs_in(&lists, &standing.given).or_else(|| match is_told_now(standing) {
+        true => None,
+        false => before.and_then(|body| body.signs.clone()),
+    });
+    vault.body_today().save(&body::to_record(&walk, at, signs))
+}
+
+/// Whether anything about the body was told in this walk.
+pub(crate) fn is_told_now(standing: &Standing) -> bool {
+    let mut given = standing.given.iter();
+    given.any(|(id, _)| question(id).group == Group::Body)
 }
 
 /// Signs ticked in this walk; `None` when they were not asked.
@@ -87,10 +99,14 @@ pub(crate) fn signs_said(given: &Answers) -> Option<Vec<String>> {
         QuestionId::SignsFull,
         QuestionId::SignsFlare,
     ];
-    if !asked.iter().any(|id| given.has(*id)) {
+    signs_in(&asked, given)
+}
+
+fn signs_in(lists: &[QuestionId], given: &Answers) -> Option<Vec<String>> {
+    if !lists.iter().any(|id| given.has(*id)) {
         return None;
     }
-    let ticked = asked.iter().filter_map(|id| match given.of(*id) {
+    let ticked = lists.iter().filter_map(|id| match given.of(*id) {
         Some(Answer::Choices(ticked)) => Some(ticked.iter().cloned()),
         _ => None,
     });

@@ -239,7 +239,12 @@ fn where_it_stands(call: &Call<'_>, standing: &mut Standing) -> Result<Page, Fai
         let early = judging::judge_early(call, standing)?;
         let advice = match early {
             Some(advice) => advice,
-            None if standing.walk().stands_at().is_some() => return next_page(call, standing),
+            None if standing.walk().stands_at().is_some() => {
+                // A sign was cleared meanwhile: the advice that ended the walk no longer does.
+                standing.draft.advice = None;
+                standing.keep(call.vault()?)?;
+                return next_page(call, standing);
+            }
             None => judging::judge(call, standing)?,
         };
         return judging::keep_advice(call, standing, &advice);

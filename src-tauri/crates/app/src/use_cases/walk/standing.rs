@@ -1,16 +1,18 @@
 //! A walk as the vault holds it: the draft, and what is kept from before.
 
+use super::answering::is_told_now;
 use crate::call::Call;
 use crate::convert::moment::{self, still_holds};
 use crate::convert::{about, body, draft, task};
 use crate::failure::Failure;
-use crate::walk::answer::{Answers, NumberUnit};
+use crate::walk::answer::{Answer, Answers, NumberUnit};
 use crate::walk::flow::{Purpose, Walk};
 use crate::walk::ids::QuestionId;
 use crate::walk::question::Group;
 use crate::walk::questions::question;
 use chrono::{DateTime, Duration, FixedOffset};
 use record::{About, BodyToday, Draft, DraftPurpose, Units};
+use std::collections::BTreeSet;
 use vault::{SavedTaskId, Vault};
 
 /// How long answers about the body, and about signs today, hold. House rule.
@@ -89,7 +91,7 @@ impl Standing {
         {
             kept.take_over(&task_answers(&saved, call)?);
         }
-        Ok(Self {
+        let mut standing = Self {
             given: draft::from_record(&draft.answers),
             kept,
             remembered,
@@ -97,7 +99,20 @@ impl Standing {
             about,
             body,
             draft,
-        })
+        };
+        standing.keep_short_list();
+        Ok(standing)
+    }
+
+    /// The short list of signs holds as long as the body it was asked for. House rule: "anything new or scary
+    /// today?" is still asked before each lift.
+    fn keep_short_list(&mut self) {
+        let signs = self.body.as_ref().and_then(|body| body.signs.as_ref());
+        let none_ticked = signs.is_some_and(Vec::is_empty);
+        if none_ticked && !is_told_now(self) {
+            let none = Answer::Choices(BTreeSet::new());
+            self.kept.give(QuestionId::SignsFlare, none);
+        }
     }
 
     /// A draft left lying: what was said about today is asked again, what was said about the thing stays.
