@@ -11,7 +11,7 @@ headless lines [--vault FOLDER]
 headless web [--vault FOLDER] [--demo]
     Serves the app to a browser on this machine and prints the address to open.
     Without --vault the data is thrown away at the end.
-    --demo fills the vault with invented data.";
+    --demo fills a new vault with invented data.";
 
 /// What was asked for.
 #[derive(Debug, PartialEq, Eq)]

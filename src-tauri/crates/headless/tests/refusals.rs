@@ -92,7 +92,7 @@ fn any_other_host_is_refused() {
     }
     let ours = format!("127.0.0.1:{port}");
     let twice = Visit {
-        host: vec![ours.clone(), ours.clone()],
+        host: vec![ours.clone(), ours],
         ..visitor.command("{}")
     };
     assert!([400, 421].contains(&visitor.say(&twice).status));

@@ -23,6 +23,10 @@ pub(crate) enum Trouble {
     #[cfg(feature = "app")]
     #[error("{0}")]
     App(#[from] app::AppError),
+    /// The demo data cannot be made.
+    #[cfg(feature = "app")]
+    #[error("no demo data: {0}")]
+    Demo(#[from] app::demo::DemoError),
     /// The page cannot be served.
     #[cfg(feature = "app")]
     #[error("{0}")]

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
+use app::App;
 use headless::Answer;
 use headless::web::Server;
 
@@ -15,7 +16,7 @@ use super::{Trouble, vault};
 const TICK: Duration = Duration::from_secs(5);
 
 /// Serves until Ctrl+C or the system's request to end. A temporary vault is removed then.
-pub(crate) fn serve(vault: Option<PathBuf>, _demo: bool) -> Result<(), Trouble> {
+pub(crate) fn serve(vault: Option<PathBuf>, demo: bool) -> Result<(), Trouble> {
     let (folder, temporary) = match vault {
         Some(folder) => (folder, None),
         None => {
@@ -24,7 +25,7 @@ pub(crate) fn serve(vault: Option<PathBuf>, _demo: bool) -> Result<(), Trouble> 
             (temporary.path().join("vault"), Some(temporary))
         }
     };
-    let served = serve_folder(&folder);
+    let served = serve_folder(&folder, demo);
     // Only now: the app has closed its files.
     if let Some(temporary) = temporary {
         temporary.close()?;
@@ -32,8 +33,11 @@ pub(crate) fn serve(vault: Option<PathBuf>, _demo: bool) -> Result<(), Trouble> 
     served
 }
 
-fn serve_folder(folder: &Path) -> Result<(), Trouble> {
+fn serve_folder(folder: &Path, demo: bool) -> Result<(), Trouble> {
     let app = vault::open(folder)?;
+    if demo {
+        app::demo::fill(&app)?;
+    }
     let answering = Arc::clone(&app);
     let answer: Answer = Arc::new(move |line| answering.answer(line));
     let runtime = tokio::runtime::Builder::new_current_thread()
@@ -53,7 +57,7 @@ fn serve_folder(folder: &Path) -> Result<(), Trouble> {
     served
 }
 
-async fn lock_when_idle(app: &app::App) -> Infallible {
+async fn lock_when_idle(app: &App) -> Infallible {
     let mut ticks = tokio::time::interval(TICK);
     loop {
         ticks.tick().await;

@@ -89,7 +89,7 @@ impl Gate {
     ///
     /// # Errors
     /// When the system has no randomness to give.
-    pub fn new(port: u16) -> Result<Self, getrandom::Error> {
+    pub fn new(port: u16) -> Result<Self, app::RandomnessError> {
         let host = format!("127.0.0.1:{port}");
         Ok(Self {
             origin: format!("http://{host}"),

@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use app::{RandomnessError, SystemWorld, World};
+
 /// 256 random bits, written as 64 hexadecimal digits. Never shown by `Debug`.
 #[derive(Clone)]
 pub(crate) struct Secret(String);
@@ -11,9 +13,9 @@ impl Secret {
     ///
     /// # Errors
     /// When the system has none to give.
-    pub(crate) fn new() -> Result<Self, getrandom::Error> {
+    pub(crate) fn new() -> Result<Self, RandomnessError> {
         let mut bytes = [0_u8; 32];
-        getrandom::fill(&mut bytes)?;
+        SystemWorld.fill_random(&mut bytes)?;
         Ok(Self(
             bytes.iter().map(|byte| format!("{byte:02x}")).collect(),
         ))
@@ -50,9 +52,10 @@ mod tests {
     fn only_the_whole_word_matches() {
         let (one, two) = (Secret::new().unwrap(), Secret::new().unwrap());
         assert_eq!(one.word().len(), 64);
-        assert!(one.matches(&one.word().to_owned()));
+        assert!(one.matches(one.word()));
         assert!(!one.matches(two.word()));
-        assert!(!one.matches(&one.word()[..63]));
+        assert!(!one.matches(one.word().split_at(63).0));
+        assert!(!one.matches(&format!("{}0", one.word())));
         assert!(!one.matches(""));
     }
 }

@@ -32,7 +32,7 @@ pub enum ServerError {
     Listen(#[from] std::io::Error),
     /// No randomness for the token and the cookie.
     #[error("the system gives no randomness: {0}")]
-    Randomness(#[from] getrandom::Error),
+    Randomness(#[from] app::RandomnessError),
 }
 
 /// A listener on 127.0.0.1 that is ready to be visited.
