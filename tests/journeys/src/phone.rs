@@ -5,7 +5,7 @@ use std::time::Duration;
 
 use serde_json::{Value, json};
 
-use crate::engines::{self, Engine, Kind, Look};
+use crate::engines::{self, Engine, Kind, Setting};
 use crate::picture;
 use crate::trouble::Trouble;
 use crate::wait;
@@ -56,7 +56,7 @@ pub struct Phone {
     kind: Kind,
     journey: &'static str,
     folder: tempfile::TempDir,
-    look: Look,
+    setting: Setting,
     engine: Option<Box<dyn Engine>>,
     taps: u32,
     pictures: u32,
@@ -80,7 +80,7 @@ impl Phone {
             kind,
             journey,
             folder,
-            look: Look::default(),
+            setting: Setting::default(),
             engine: None,
             taps: 0,
             pictures: 0,
@@ -88,13 +88,13 @@ impl Phone {
     }
 
     /// Sets the system to dark or light colours; it counts from the next start.
-    pub fn set_look(&mut self, look: Look) {
-        self.look = look;
+    pub fn set_up(&mut self, setting: Setting) {
+        self.setting = setting;
     }
 
     /// Starts the app and waits for its first screen.
     pub fn start(&mut self) {
-        match engines::start(self.kind, self.folder.path(), self.look) {
+        match engines::start(self.kind, self.folder.path(), self.setting) {
             Ok(engine) => self.engine = Some(engine),
             Err(trouble) => panic!("{}: {trouble}", self.kind.name()),
         }
@@ -247,6 +247,13 @@ impl Phone {
     pub fn words(&self) -> String {
         let words = self.run("return document.body.innerText;", &Value::Null);
         text_of(&words).unwrap_or_default()
+    }
+
+    /// Waits until something is so.
+    pub fn wait_until(&self, what: &str, is_so: impl Fn(&Self) -> bool) {
+        if wait::until(wait::LIMIT, || is_so(self).then_some(())).is_none() {
+            self.fail(&format!("waited in vain for {what}"));
+        }
     }
 
     /// Whether an element is on the screen.

@@ -3,7 +3,7 @@
 //! The audit's rules are those of WCAG 2.2 at levels A and AA as axe-core checks them. 320 CSS
 //! pixels (success criterion 1.4.10) and text at twice its size (1.4.4) are measured by us.
 
-use journeys::engines::{Kind, Look};
+use journeys::engines::{Kind, Setting};
 use journeys::in_both_engines;
 use journeys::phone::Phone;
 use journeys::tour::every_screen;
@@ -31,7 +31,10 @@ fn the_audit_finds_nothing_serious_on_any_screen(phone: &mut Phone) {
 fn the_audit_finds_nothing_serious_in_dark_colours() {
     for kind in [Kind::Browser, Kind::Window] {
         let mut phone = Phone::switched_off(kind, "dark");
-        phone.set_look(Look { dark: true });
+        phone.set_up(Setting {
+            dark: true,
+            ..Setting::default()
+        });
         phone.start();
         phone.expect_dark();
         every_screen(&mut phone, &mut |phone, name| {

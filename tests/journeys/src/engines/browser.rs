@@ -5,7 +5,7 @@ use std::process::{Command, Stdio};
 
 use serde_json::json;
 
-use super::{Engine, Look, free_port};
+use super::{Engine, Setting, free_port};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -36,13 +36,16 @@ pub(super) struct Browser {
 }
 
 impl Browser {
-    pub(super) fn start(folder: &Path, look: Look) -> Result<Self, Trouble> {
+    pub(super) fn start(folder: &Path, setting: Setting) -> Result<Self, Trouble> {
         let home = tempfile::tempdir()?;
         let mut command = Command::new(binaries::find()?.headless);
         command
             .args(["web", "--vault"])
             .arg(folder)
             .stdout(Stdio::piped());
+        if setting.demo {
+            command.arg("--demo");
+        }
         let mut app = Running::start("headless", "this workspace", &mut command)?;
         let opening = app.first_line()?;
 
@@ -71,13 +74,13 @@ impl Browser {
             app,
             home,
         };
-        browser.set_look(look)?;
+        browser.set_colours(setting)?;
         browser.session.go(&opening)?;
         Ok(browser)
     }
 
-    fn set_look(&self, look: Look) -> Result<(), Trouble> {
-        let scheme = if look.dark { "dark" } else { "light" };
+    fn set_colours(&self, setting: Setting) -> Result<(), Trouble> {
+        let scheme = if setting.dark { "dark" } else { "light" };
         let features = json!([{ "name": "prefers-color-scheme", "value": scheme }]);
         self.devtools(
             "Emulation.setEmulatedMedia",

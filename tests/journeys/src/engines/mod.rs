@@ -30,11 +30,13 @@ impl Kind {
     }
 }
 
-/// How the phone is set up by its owner, outside the app.
+/// How the app is started: what its owner has set outside of it.
 #[derive(Debug, Clone, Copy, Default)]
-pub struct Look {
+pub struct Setting {
     /// Whether the system is set to dark colours.
     pub dark: bool,
+    /// Whether the app is to show invented data.
+    pub demo: bool,
 }
 
 /// The app, started, with a session in its page.
@@ -72,10 +74,10 @@ pub trait Engine {
 ///
 /// # Errors
 /// See [`Trouble`].
-pub fn start(kind: Kind, folder: &Path, look: Look) -> Result<Box<dyn Engine>, Trouble> {
+pub fn start(kind: Kind, folder: &Path, setting: Setting) -> Result<Box<dyn Engine>, Trouble> {
     match kind {
-        Kind::Window => Ok(Box::new(window::Window::start(folder, look)?)),
-        Kind::Browser => Ok(Box::new(browser::Browser::start(folder, look)?)),
+        Kind::Window => Ok(Box::new(window::Window::start(folder, setting)?)),
+        Kind::Browser => Ok(Box::new(browser::Browser::start(folder, setting)?)),
     }
 }
 

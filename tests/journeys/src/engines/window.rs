@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 use serde_json::json;
 
 use super::display::Display;
-use super::{Engine, Look, free_port};
+use super::{Engine, Setting, free_port};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -22,7 +22,7 @@ pub(super) struct Window {
 }
 
 impl Window {
-    pub(super) fn start(folder: &Path, look: Look) -> Result<Self, Trouble> {
+    pub(super) fn start(folder: &Path, setting: Setting) -> Result<Self, Trouble> {
         let shell = binaries::find()?.shell;
         let display = Display::start()?;
         let home = tempfile::tempdir()?;
@@ -34,7 +34,11 @@ impl Window {
             .env("GDK_BACKEND", "x11")
             .env(
                 "GTK_THEME",
-                if look.dark { "Adwaita:dark" } else { "Adwaita" },
+                if setting.dark {
+                    "Adwaita:dark"
+                } else {
+                    "Adwaita"
+                },
             )
             .env("HEFTWELL_HOME", folder)
             .env("HOME", home.path())
@@ -52,8 +56,9 @@ impl Window {
             .stdout(Stdio::null())
             .stderr(Stdio::null());
         let driver = Running::start("WebKitWebDriver", "webkit2gtk-driver", &mut command)?;
+        let words: &[&str] = if setting.demo { &["--demo"] } else { &[] };
         // A browser name in here would match no application.
-        let options = json!({ "binary": shell, "args": [] });
+        let options = json!({ "binary": shell, "args": words });
         let session = Session::open(port, &json!({ "webkitgtk:browserOptions": options }))?;
         Ok(Self {
             session,
