@@ -10,14 +10,19 @@ use tauri::{AppHandle, Manager, Runtime};
 /// not even looked at. On a computer whoever sets it could as well start another program.
 pub const HOME_VARIABLE: &str = "HEFTWELL_HOME";
 
-/// The folder that holds the vault; it need not exist yet.
+/// The folder that holds the vault; it need not exist yet. Invented data has a folder of its own, so
+/// that it can never be mistaken for, or mixed into, what somebody really noted.
 ///
 /// # Errors
 /// When the system names no data folder for this app.
-pub(crate) fn data_folder<R: Runtime>(shell: &AppHandle<R>) -> Result<PathBuf, tauri::Error> {
+pub(crate) fn data_folder<R: Runtime>(
+    shell: &AppHandle<R>,
+    demo: bool,
+) -> Result<PathBuf, tauri::Error> {
+    let name = if demo { "demo" } else { "vault" };
     match named_folder() {
         Some(folder) => Ok(folder),
-        None => Ok(shell.path().app_local_data_dir()?.join("vault")),
+        None => Ok(shell.path().app_local_data_dir()?.join(name)),
     }
 }
 

@@ -4,6 +4,7 @@ use std::path::Path;
 use std::sync::{Arc, Weak};
 use std::time::Duration;
 
+use app::demo::{self, DemoError};
 use app::{App, AppError, SystemWorld};
 
 /// How often the vault is asked whether it has been left alone for too long. The app knows how
@@ -23,6 +24,17 @@ impl Keeper {
     /// Opens the app on its folder.
     pub(crate) fn open(folder: &Path) -> Self {
         Self(App::open(folder, Box::new(SystemWorld)))
+    }
+
+    /// Fills a new vault with invented data, or leaves the invented data that is there.
+    ///
+    /// # Errors
+    /// When there is a vault that somebody made, or a step fails.
+    pub(crate) fn fill_with_demo(&self) -> Result<(), DemoError> {
+        match &self.0 {
+            Ok(app) => demo::fill(app),
+            Err(_) => Ok(()),
+        }
     }
 
     /// One JSON line in, one JSON line out.

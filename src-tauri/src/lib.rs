@@ -16,15 +16,20 @@ pub use folder::HOME_VARIABLE;
 
 use keeper::Keeper;
 
-/// Opens the window and stays until it is closed.
+/// Opens the window and stays until it is closed. With `demo` the vault is another one, filled with
+/// invented data.
 ///
 /// # Errors
-/// When the system cannot show a window or names no data folder.
-pub fn run() -> Result<(), tauri::Error> {
+/// When the system cannot show a window or names no data folder, or when demo data cannot be made.
+pub fn run(demo: bool) -> Result<(), tauri::Error> {
     let shell = tauri::Builder::default()
         .invoke_handler(tauri::generate_handler![command::command])
-        .setup(|shell| {
-            let keeper = Arc::new(Keeper::open(&folder::data_folder(shell.handle())?));
+        .setup(move |shell| {
+            let folder = folder::data_folder(shell.handle(), demo)?;
+            let keeper = Arc::new(Keeper::open(&folder));
+            if demo {
+                keeper.fill_with_demo()?;
+            }
             shell.manage(Arc::clone(&keeper));
             keeper::lock_when_idle(&keeper);
             window::open(shell)?;

@@ -1,11 +1,13 @@
-//! Heftwell in a window on a computer. On a phone the library is started by the system instead.
+//! Heftwell in a window on a computer; `--demo` opens it on invented data. On a phone the library is
+//! started by the system instead.
 
 #![cfg_attr(not(debug_assertions), windows_subsystem = "windows")]
 
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    match heftwell_shell::run() {
+    let demo = std::env::args_os().any(|word| word == "--demo");
+    match heftwell_shell::run(demo) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => {
             // The window never came up, so the terminal is the only place left to say why.

@@ -7,7 +7,7 @@
 )]
 #[tauri::mobile_entry_point]
 fn start() {
-    if let Err(error) = crate::run() {
+    if let Err(error) = crate::run(false) {
         #[allow(
             clippy::panic,
             reason = "there is no window to show it in; the system keeps the text"
