@@ -80,7 +80,7 @@ export async function adviceAtHand() {
   return page.page === "advice" ? page : null;
 }
 
-/** The figure of one way for the draft at hand; null if it cannot be drawn. */
+/** The figure of a way for the draft at hand; null if there is none. */
 export async function figureOf(way) {
   try {
     return await ask("figure", { way });

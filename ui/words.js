@@ -31,8 +31,3 @@ export function say(id, slots = {}) {
   }
   return text;
 }
-
-/** Whether words have arrived. */
-export function hasWords() {
-  return Object.keys(kept).length > 0;
-}

@@ -1,32 +1,7 @@
 // Pictures: every name is drawn, hidden from screen readers, and stands inside its frame.
 import assert from "node:assert/strict";
 import { before, test } from "node:test";
-
-/** As much of a page as the pen needs. */
-class FakeNode {
-  constructor(name) {
-    this.name = name;
-    this.attributes = {};
-    this.children = [];
-  }
-
-  setAttribute(key, value) {
-    this.attributes[key] = value;
-  }
-
-  append(...children) {
-    for (const child of children) {
-      assert.ok(child instanceof FakeNode, "only nodes are drawn");
-      assert.equal(child.parent, undefined, "a node stands in one place only");
-      child.parent = this;
-      this.children.push(child);
-    }
-  }
-
-  all() {
-    return [this, ...this.children.flatMap((child) => child.all())];
-  }
-}
+import { FakeNode } from "./page.mjs";
 
 let drawPicture;
 let hasPicture;

@@ -5,7 +5,7 @@ const INK = { some: () => circle("ask-dot", 1.5, 1.5, 0.85), much: () => path("a
 const LENGTH = { little: 30, some: 60, much: 90 };
 let drawn = 0;
 
-/** The patterns of one picture, and the fill for each word. */
+/** The patterns of one picture, and their fills. */
 export function patterns() {
   const own = `asks-${++drawn}`;
   const defs = Object.keys(INK).map((asks) => shape("pattern", {

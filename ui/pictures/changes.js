@@ -1,6 +1,6 @@
 /** What to change before a lift. */
 import { ground, path, rect, sheet, shape } from "./draw.js";
-import { drawFigure } from "./figure.js";
+import { stander } from "./places.js";
 
 const box = (x, y, width, height) => [rect("load", x, y, width, height, 2), path("load-line", `M${x} ${y + height / 3}H${x + width}`)];
 
@@ -12,18 +12,14 @@ const arrow = (x, y, dx, dy) => {
   return path("m-line", `M${x} ${y}l${dx} ${dy}m${-ux - uy} ${-uy - ux}l${ux + uy} ${uy + ux}l${-ux + uy} ${-uy + ux}`);
 };
 
-const carrier = () => drawFigure({
-  hip: [0, 53], lean: 4, nod: 2, near: { at: [-1, 4] }, far: { at: [2, 4] }, hand: [17, 57], farHand: [18, 59],
-});
+const carrier = () => stander({ lean: 4, nod: 2, hand: [17, 57], farHand: [18, 59] });
 
 export const CHANGES = {
   find_mass: on(
     () => shape("g", { transform: "rotate(-16 -20 -1)" }, box(-20, -41, 44, 40)),
     () => path("m-line", "M31 -50Q31 -58 38 -58Q45 -58 45 -51Q45 -46 38 -43V-37M38 -28V-27"),
   ),
-  bring_closer: () => sheet("-26 -108 100 112", ground(-20, 70, 0), drawFigure({
-    hip: [0, 53], lean: 0, nod: 14, near: { at: [-1, 4] }, far: { at: [2, 4] }, hand: [3, 42], farHand: [3, 42],
-  }), box(40, -23, 26, 22), arrow(36, -12, -18, 0)),
+  bring_closer: () => sheet("-26 -108 100 112", ground(-20, 70, 0), stander({ nod: 14 }), box(40, -23, 26, 22), arrow(36, -12, -18, 0)),
   raise_start: on(() => rect("f2", -26, -24, 38, 23), () => path("l", "M-26 -12H12"), () => box(-22, -54, 30, 29), () => arrow(30, -8, 0, -40)),
   lower_end: on(() => path("prop", "M-34 -22H14M14 -22V0"), () => box(-24, -52, 30, 29), () => arrow(32, -60, 0, 36)),
   split_load: on(() => box(-40, -46, 36, 45), () => arrow(2, -24, 14, 0), () => box(24, -23, 22, 22), () => box(24, -48, 22, 22)),

@@ -1,7 +1,6 @@
 /**
- * The pen: SVG nodes made one by one. All pictures share one line style, take
- * their colours from classes, stand on a ground line and are hidden from screen
- * readers, since the words stand beside them.
+ * The pen: SVG nodes made one by one, in one line style, with colours from classes.
+ * Pictures are hidden from screen readers, since the words stand beside them.
  */
 
 const NS = "http://www.w3.org/2000/svg";
@@ -36,14 +35,7 @@ export const oval = (className, cx, cy, rx, ry) => shape("ellipse", { class: cla
 /** The ground line under a thing. */
 export const ground = (x1, x2, y) => path("ground", `M${x1} ${y}H${x2}`);
 
-/**
- * A limb: two circles and what lies between them.
- * @param {string} className
- * @param {[number, number]} from centre of the first end
- * @param {number} r1 its radius
- * @param {[number, number]} to centre of the other end
- * @param {number} r2 its radius
- */
+/** A limb: a circle at each end, of its own radius, and what lies between them. */
 export const limb = (className, from, r1, to, r2) => path(className, limbLine(from, r1, to, r2));
 
 /** The outline of a limb, for a path that moves. Two equal ends at one place are a circle. */

@@ -1,9 +1,6 @@
 /**
- * A person from the side, facing right. Lengths are in hundredths of stature and
- * y points up, so that a pose is written in the numbers it is thought in.
- * Segment lengths: Drillis and Contini 1966, as shares of stature (shank 0.246,
- * thigh 0.245, upper arm 0.186, forearm with half the hand 0.20, ankle 0.039 up).
- * This only draws: no load and no rule is worked out here.
+ * A person from the side, facing right, in hundredths of stature with y up. Lengths of
+ * segments: Drillis and Contini 1966. It only draws: no load and no rule is worked out.
  */
 import { limbLine, path, round, shape } from "./draw.js";
 
@@ -16,18 +13,9 @@ const NECK = 7;
 const HEAD = 6.6;
 
 /**
- * Draws a pose.
- * @param {object} pose
- * @param {[number, number]} pose.hip
- * @param {number} pose.lean trunk from upright, in degrees forward
- * @param {number} [pose.round] how far the spine bulges, in hundredths of stature
- * @param {number} [pose.nod] head from upright, in degrees forward
- * @param {Foot} pose.near the nearer foot: `{at: [x, y], tilt, knee}`
- * @param {Foot} pose.far the farther foot
- * @param {[number, number]} pose.hand the nearer hand
- * @param {[number, number]} pose.farHand the other hand
- * @param {() => Node[]} [pose.load] draws what is lifted, between far and near side
- * @param {boolean} [pose.armBehind] whether the near arm goes behind the near leg
+ * Draws a pose: `hip`; `lean` of the trunk and `nod` of the head from upright, in degrees;
+ * how far the spine bulges (`round`); feet `near` and `far` as `{at, tilt, knee}`; `hand` and
+ * `farHand`; `load`, which draws what is lifted; `armBehind` the near leg or before it.
  * @returns {SVGElement} a group in picture space (y down), with the ground at 0
  */
 export function drawFigure(pose) {

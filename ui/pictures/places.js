@@ -2,9 +2,9 @@
 import { ground, path, rect, sheet } from "./draw.js";
 import { drawFigure } from "./figure.js";
 
-/** A relaxed standing figure at the left, as seen from the side. */
-const stander = (hand = [3, 42], farHand = hand) => drawFigure({
-  hip: [0, 53], lean: 0, nod: 0, near: { at: [-1, 4] }, far: { at: [2, 4] }, hand, farHand,
+/** A standing figure, seen from the side; `pose` says what is different. */
+export const stander = (pose) => drawFigure({
+  hip: [0, 53], lean: 0, near: { at: [-1, 4] }, far: { at: [2, 4] }, hand: [3, 42], farHand: [3, 42], ...pose,
 });
 
 /** A thing on a shelf at a height, in hundredths of stature, with a mark beside it. */
@@ -33,7 +33,7 @@ export const HEIGHTS = {
 /** A load held `out` from the ankles, in hundredths of stature, with an arrow below. */
 const reach = (out) => () => sheet("-24 -108 86 124",
   ground(-20, 58, 0),
-  drawFigure({ hip: [0, 53], lean: out > 30 ? 8 : 2, nod: 2, near: { at: [-1, 4] }, far: { at: [2, 4] },
+  stander({ lean: out > 30 ? 8 : 2, nod: 2,
     hand: [out, out > 30 ? 66 : 58], farHand: [out + 2, out > 30 ? 68 : 60],
     load: () => [rect("load", out - 9, out > 30 ? 57 : 50, 18, 16, 1.5)] }),
   path("m-line", `M0 10H${out}M${out - 4} 6l4 4l-4 4M4 6l-4 4l4 4`),

@@ -1,7 +1,4 @@
-/**
- * From the plane of a solved posture, in metres, to picture units: hundredths of
- * stature, y up. Everything is solved in Rust; here it is scaled, and mixed between frames.
- */
+/** From a posture solved in Rust, in metres, to picture units: hundredths of stature, y up. */
 import { round } from "./draw.js";
 
 /** Thigh length as a share of stature (Drillis and Contini 1966). */

@@ -1,16 +1,10 @@
-/**
- * A figure from a solved posture, in the style of the drawn ones. It is seen from
- * the person's right, so the right limbs are near, and can be moved to any moment.
- */
+/** A figure from a solved posture, seen from its right, so the right limbs are near. It can be moved. */
 import { patterns } from "./asks.js";
 import { ground, limbLine, path, rect, round, shape, sheet } from "./draw.js";
 import { armParts, headParts, layers, legParts } from "./figure.js";
 import { extentOf, frameAt, momentOf, scaleOf } from "./plane.js";
 
-/**
- * Draws the reply of `figure` at its lowest.
- * @returns {{picture: SVGElement, move: (ms: number|null) => void}} `move` goes to a moment of the round; null is the lowest
- */
+/** Draws the reply of `figure` at its lowest: `{picture, move}`. `move` goes to a moment of the round in ms; null is the lowest. */
 export function drawPosed({ figure, regions, load_depth_m: depth }) {
   const { frames, segments, load, fit } = figure;
   const scale = scaleOf(figure);
@@ -66,7 +60,7 @@ const PLACES = {
   hip_right: (ends) => disc(ends("thigh_right")[0], 3.6),
 };
 
-/** From the line of ankle and toes to the sole: ankle 0.039 of stature over it, toes 0.114 before (Drillis and Contini 1966). */
+/** From the line of ankle and toes to the sole: shares of stature (Drillis and Contini 1966). */
 const SOLE = Math.atan2(0.039, 0.114);
-/** The drawn palm ends this far along the hand, so that its thickness stays above the grip. */
+/** How far the palm is drawn along the hand, so that it stays above the grip. */
 const PALM = 0.4;

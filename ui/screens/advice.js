@@ -16,8 +16,8 @@ export async function show() {
   if (page.card.outcome === "seek_care") {
     return seekCare(page.card);
   }
-  const first = page.card.ways.at(0)?.way ?? null;
-  return advice(page, first && first === page.card.picture ? await figureOf(first) : null);
+  const { picture, ways } = page.card;
+  return advice(page, picture && picture === ways.at(0)?.way ? await figureOf(picture) : null);
 }
 
 function advice({ card, saved }, figure) {

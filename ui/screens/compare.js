@@ -1,7 +1,6 @@
 /** Two of the ways offered, side by side, for the lift at hand. It shows; it advises nothing. */
 import { heading, make, para } from "../make.js";
 import { act, swap } from "../router.js";
-import { announce } from "../frame.js";
 import { adviceAtHand, figureOf } from "../walk.js";
 import { say } from "../words.js";
 import { aboutDrawing } from "../parts/pose-figure/pose-figure.js";
@@ -18,7 +17,6 @@ export async function show() {
     const shown = await find(pair);
     part.both = { ways, shown };
     part.querySelector(`button[data-way="${pair[1]}"]`).focus();
-    announce(shown.map(({ name }) => name).join(", "));
   };
   const shown = await find([ways[0].way, ways[1].way]);
   const part = make("compare-ways", { props: { both: { ways, shown } }, on: { "compare-ways-pick": (event) => act(() => pick(event.detail)) } });

@@ -16,8 +16,8 @@ import "../who-list/who-list.js";
 class AdviceCard extends HTMLElement {
   /**
    * Draws `{card, live, figure}`: an ADVICE_CARD; with `live` it is the page's own
-   * advice, has the heading of the page and takes what was done. `figure` is the
-   * reply of that command for the first way; without it the way's picture is drawn.
+   * advice, has the heading of the page and takes what was done. `figure`, if any,
+   * is the reply of that command for the first way, in place of a picture.
    */
   set advice({ card, live = true, figure = null }) {
     this.className = "advice-card";
@@ -45,7 +45,7 @@ class AdviceCard extends HTMLElement {
       return null;
     }
     const beside = make("ol", { class: "advice-card__words", "aria-label": say("screen-advice-cues") }, words.map((word) => make("li", { text: word })));
-    return make("div", { class: "advice-card__look" },
+    return make("div", { class: "look note" },
       figure ? make("pose-figure", { props: { drawn: { reply: figure, beside } } }) : [picture ? drawPicture(picture) : null, beside]);
   }
 

@@ -1,24 +1,21 @@
-/**
- * Two ways side by side. With more than two to choose from, buttons say which; the
- * one chosen longest ago gives way. Fires "compare-ways-pick" with both ids.
- */
+/** Two ways side by side; of more, buttons say which. Fires "compare-ways-pick" with the last chosen and the new one. */
 import { button, make, para } from "../../make.js";
 import { say } from "../../words.js";
 import { drawPicture } from "../../pictures/pictures.js";
 import "../pose-figure/pose-figure.js";
 
 class CompareWays extends HTMLElement {
-  /** Draws `{ways, shown}`: all that may be chosen, `[{way, name}]`, and the two to show, `[{way, name, reply}]`. */
+  /** Draws `{ways, shown}`: all `{way, name}` to choose from, and the two `{way, name, reply}` to show. */
   set both({ ways, shown }) {
     const choice = ({ way, name }) => {
       const chosen = shown.some((one) => one.way === way);
       const pick = () => chosen || this.dispatchEvent(new CustomEvent("compare-ways-pick", { detail: [shown[1].way, way], bubbles: true }));
-      return button(name, "second", pick, { class: "button button--small", "data-way": way, "data-chosen": chosen, "aria-pressed": String(chosen) });
+      return button(name, "second", pick, { "data-way": way, "data-chosen": chosen, "aria-pressed": String(chosen) });
     };
     this.className = "compare-ways";
     this.replaceChildren(
       ways.length > 2 ? make("fieldset", {}, make("legend", { text: say("screen-compare-choose") }), make("div", { class: "compare-ways__all" }, ways.map(choice))) : "",
-      make("div", { class: "compare-ways__all" }, shown.map(({ way, name, reply }) => make("section", { class: "compare-ways__one", "data-shown": way },
+      make("div", { class: "compare-ways__all" }, shown.map(({ way, name, reply }) => make("section", { class: "note", "data-shown": way },
         make("h2", { text: name }),
         reply ? make("pose-figure", { props: { drawn: { reply } } }) : [drawPicture(way), para(say("screen-compare-none"))]))),
     );

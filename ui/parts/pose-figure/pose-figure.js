@@ -2,7 +2,6 @@
 import { button, make, para } from "../../make.js";
 import { say } from "../../words.js";
 import { askBar } from "../../pictures/asks.js";
-import { ROUND_MS } from "../../pictures/plane.js";
 import { drawPosed } from "../../pictures/posed.js";
 
 class PoseFigure extends HTMLElement {
@@ -14,12 +13,12 @@ class PoseFigure extends HTMLElement {
   set drawn({ reply, beside = null }) {
     const { picture, move } = drawPosed(reply);
     this.#move = move;
-    this.#toggle = button("", "second", () => (this.#turn ? this.#rest() : this.#play()), { class: "button button--small", "data-move": reply.way });
+    this.#toggle = button("", "quiet", () => (this.#turn ? this.#rest() : this.#play()), { "data-move": reply.way });
     this.className = "pose-figure";
     this.replaceChildren(
-      make("div", { class: "pose-figure__look" }, picture, make("div", { class: "pose-figure__beside" }, beside, this.#toggle)),
-      para(say("screen-figure-asks"), "pose-figure__lead"),
-      make("ul", { class: "pose-figure__asks" }, reply.regions.map(({ region, asks, text }) => make("li", { "data-region": region, "data-asks": asks }, askBar(asks), text))),
+      make("div", { class: "look" }, picture, make("div", { class: "pose-figure__beside" }, beside, this.#toggle)),
+      para(say("screen-figure-asks"), "hint"),
+      make("ul", { class: "rows pose-figure__asks" }, reply.regions.map(({ region, asks, text }) => make("li", { "data-region": region, "data-asks": asks }, askBar(asks), text))),
     );
     matchMedia("(prefers-reduced-motion: reduce)").matches ? this.#rest() : this.#play();
   }
@@ -31,7 +30,7 @@ class PoseFigure extends HTMLElement {
   #play() {
     const start = performance.now();
     const step = (now) => {
-      this.#move(Math.max(0, now - start) % ROUND_MS);
+      this.#move(Math.max(0, now - start));
       this.#turn = requestAnimationFrame(step);
     };
     this.#turn = requestAnimationFrame(step);
@@ -48,7 +47,7 @@ class PoseFigure extends HTMLElement {
 
 /** What such a drawing is worth, one tap away. */
 export function aboutDrawing(note) {
-  return make("details", { id: "drawing" }, make("summary", { text: say("screen-figure-sure") }), para(note), para(say("screen-figure-estimate")), para(say("screen-figure-words")));
+  return make("details", { id: "drawing" }, make("summary", { text: say("screen-figure-sure") }), para(note), para(say("screen-figure-estimate")));
 }
 
 customElements.define("pose-figure", PoseFigure);

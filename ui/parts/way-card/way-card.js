@@ -6,11 +6,11 @@ import { drawPicture } from "../../pictures/pictures.js";
 class WayCard extends HTMLElement {
   /** Draws `{way, name, gloss, cues, why, live, plain}`; `live` gives it a button, `plain` no picture. */
   set way({ way, name, gloss, cues, why, live, plain = false }) {
-    this.className = "way-card";
+    this.className = "way-card note";
     const did = () => this.dispatchEvent(new CustomEvent("way-card-did", { detail: way, bubbles: true }));
     this.replaceChildren(
       make("h3", { class: "way-card__name", text: name }),
-      make("div", { class: "way-card__look" },
+      make("div", { class: "look" },
         plain ? null : drawPicture(way),
         para(gloss, "way-card__gloss")),
       make("ul", { class: "way-card__cues" }, cues.map((cue) => make("li", { text: cue }))),

@@ -16,4 +16,5 @@ figure-asks-hip-right-little = Right hip: little
 figure-asks-hip-right-some = Right hip: some
 figure-asks-hip-right-much = Right hip: much
 
-figure-note = A drawing by sums for a healthy body of your size. It compares ways. It cannot see you.
+figure-note = Sums for a healthy body of your height made this drawing. It compares ways. It cannot see you.
+figure-note-no-height = Your height or weight is not known. A small and a large healthy body were worked out. The one with more load on the back is drawn. It compares ways. It cannot see you.

@@ -131,8 +131,7 @@ screen-figure-asks = What it asks, by estimate:
 screen-figure-play = Show it moving
 screen-figure-stop = Stop moving
 screen-figure-sure = How sure is this drawing?
-screen-figure-estimate = How sure: estimate. A body model works out the pull on each joint, held still.
-screen-figure-words = Little, some and much compare that with published marks for the back and house rules for hips and knees.
+screen-figure-estimate = How sure: estimate. A body model works out the pull on each joint in a slow lift. Little, some and much compare that with published marks for the back and house rules for hips and knees.
 
 screen-compare-link = Compare two ways
 screen-compare-title = Two ways side by side

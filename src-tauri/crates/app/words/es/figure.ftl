@@ -1,4 +1,4 @@
-# La figura de una manera: cuánto le pide a cada parte del cuerpo. Palabras para el dibujo, nunca para un límite.
+# La figura de una forma de levantar: cuánto le pide a cada parte del cuerpo. Palabras para el dibujo, nunca para un límite.
 
 figure-asks-back-little = Espalda baja: poco
 figure-asks-back-some = Espalda baja: algo
@@ -16,4 +16,5 @@ figure-asks-hip-right-little = Cadera derecha: poco
 figure-asks-hip-right-some = Cadera derecha: algo
 figure-asks-hip-right-much = Cadera derecha: mucho
 
-figure-note = Un dibujo hecho con cálculos para un cuerpo sano de su tamaño. Compara maneras. No puede verle a usted.
+figure-note = Este dibujo se hizo con cálculos para un cuerpo sano de su estatura. Compara formas. No puede verle a usted.
+figure-note-no-height = No se sabe su estatura o su peso. Se calculó un cuerpo sano pequeño y uno grande. Se dibuja el que más carga la espalda. Compara formas. No puede verle a usted.

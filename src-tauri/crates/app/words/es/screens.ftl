@@ -131,14 +131,13 @@ screen-figure-asks = Lo que pide, más o menos:
 screen-figure-play = Mostrar en movimiento
 screen-figure-stop = Parar el movimiento
 screen-figure-sure = ¿Qué tan cierto es este dibujo?
-screen-figure-estimate = Qué tan cierto: es un cálculo aproximado. Un modelo del cuerpo calcula el esfuerzo de cada articulación, en reposo.
-screen-figure-words = Poco, algo y mucho lo comparan con marcas publicadas para la espalda. Para caderas y rodillas, con reglas propias.
+screen-figure-estimate = Qué tan cierto: es un cálculo aproximado. Un modelo del cuerpo calcula el esfuerzo de cada articulación en un levantamiento lento. Poco, algo y mucho lo comparan con marcas publicadas para la espalda. Para caderas y rodillas, con reglas propias.
 
-screen-compare-link = Comparar dos maneras
-screen-compare-title = Dos maneras lado a lado
+screen-compare-link = Comparar dos formas
+screen-compare-title = Dos formas lado a lado
 screen-compare-decides = El consejo lo decide la práctica de los terapeutas. Este dibujo no lo decide.
-screen-compare-choose = Elija dos maneras
-screen-compare-none = Esta manera no se pudo dibujar para este levantamiento.
+screen-compare-choose = Elija dos formas
+screen-compare-none = Esta forma no se pudo dibujar para este levantamiento.
 
 ## Después de levantar
 

@@ -55,6 +55,12 @@ pub(crate) fn figure(call: &mut Call<'_>, asked: AskFigure) -> Result<Figure, Fa
     let solved =
         lift(way, &facts, LeverArm::USUAL).map_err(|_| Failure::at(ErrorCode::NoPosture, "way"))?;
     let words = call.reader()?.words;
+    let person = facts.person;
+    let note = if person.stature.is_some() && person.mass.is_some() {
+        "figure-note"
+    } else {
+        "figure-note-no-height"
+    };
     let costs = summary::of_lift(&facts, &solved);
     let regions = summary::asks(&facts, &costs)
         .into_iter()
@@ -70,7 +76,7 @@ pub(crate) fn figure(call: &mut Call<'_>, asked: AskFigure) -> Result<Figure, Fa
         way: way.id(),
         name: words.text(&message_id("way", way.id())),
         regions: regions.collect(),
-        note: words.text("figure-note"),
+        note: words.text(note),
         load_depth_m: grip(&facts).outline.depth_m(),
         figure: PoseReply::of(&solved),
     })
