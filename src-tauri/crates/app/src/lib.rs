@@ -14,6 +14,7 @@ pub mod demo;
 mod device;
 mod failure;
 mod secret;
+mod sentences;
 mod session;
 mod use_cases;
 mod walk;
@@ -22,4 +23,5 @@ mod world;
 
 pub use app::{App, AppError};
 pub use commands::command_names;
+pub use sentences::Sentences;
 pub use world::{RandomnessError, SystemWorld, World};

@@ -47,6 +47,18 @@ fn lines_without_a_vault_answer_what_needs_none_and_refuse_the_rest() {
 }
 
 #[test]
+fn lines_without_a_vault_give_reasons_in_words() {
+    let ask = concat!(
+        r#"{"do":"advise","task":"object","person":{"flags":[],"back_nrs":8,"back_state":"volatile"},"#,
+        r#""object":{"mass_known":true,"mass_kg":6,"start_height":"floor"}}"#,
+        "\n",
+    );
+    let text = String::from_utf8(lines(&[], ask.as_bytes()).stdout).unwrap();
+    assert!(text.starts_with(r#"{"ok":"#), "{text}");
+    assert!(text.contains(r#""text":""#), "{text}");
+}
+
+#[test]
 fn lines_with_a_vault_answer_every_command_and_keep_what_they_are_told() {
     let folder = tempfile::tempdir().unwrap();
     let vault = folder.path().join("new");

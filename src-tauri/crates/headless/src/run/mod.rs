@@ -9,6 +9,10 @@ use std::io;
 use std::path::Path;
 use std::sync::Arc;
 
+#[cfg(feature = "app")]
+use app::Sentences;
+#[cfg(feature = "app")]
+use app::words::{Language, Units};
 use headless::Answer;
 use headless::arguments::Arguments;
 use headless::lines::answer_lines;
@@ -59,7 +63,16 @@ fn lines(answer: &Answer) -> Result<(), Trouble> {
     )?)
 }
 
-/// The commands that need no vault, and no others.
+/// The commands that need no vault, and no others; reasons with sentences, in English and kilograms.
+#[cfg(feature = "app")]
+fn door_alone() -> Answer {
+    let texts = Sentences::new(Language::English, Units::Kilograms);
+    let unknown = door::answer_alone;
+    Arc::new(move |line| door::answer_with(line, &texts).unwrap_or_else(|| unknown(line)))
+}
+
+/// The commands that need no vault, and no others; reasons by their ids only.
+#[cfg(not(feature = "app"))]
 fn door_alone() -> Answer {
     Arc::new(door::answer_alone)
 }
