@@ -19,7 +19,5 @@ export function askBar(asks) {
   const { defs, fill } = patterns();
   const bar = rect("", 1, 1, LENGTH[asks] ?? 0, 10);
   bar.setAttribute("fill", fill(asks));
-  const picture = sheet("0 0 92 12", defs, rect("ask-track", 1, 1, 90, 10), rect(`ask-rim ask--${asks}`, 1, 1, LENGTH[asks] ?? 0, 10), bar);
-  picture.setAttribute("preserveAspectRatio", "xMinYMid");
-  return picture;
+  return sheet("0 0 92 12", defs, rect("ask-track", 1, 1, 90, 10), rect(`ask-rim ask--${asks}`, 1, 1, LENGTH[asks] ?? 0, 10), bar);
 }

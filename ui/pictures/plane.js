@@ -3,7 +3,7 @@ import { round } from "./draw.js";
 
 /** Thigh length as a share of stature (Drillis and Contini 1966). */
 const THIGH = 0.245;
-/** Ends of going down, staying, coming up, standing and starting again, in ms. House rule. */
+/** Ends of going down, staying, coming up and standing, in ms. House rule. */
 const [LOW, RISE, STAND, RETURN] = [1500, 1750, 3250, 3600];
 export const ROUND_MS = 4000;
 /** Room for the thickness of a head around the joints, in picture units. */

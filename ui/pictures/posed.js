@@ -53,11 +53,11 @@ const disc = (at, r) => [at, r, at, r];
 
 /** Where each region is marked. */
 const PLACES = {
-  back: (ends) => [along(ends("upper_trunk"), 0.06), 3.3, along(ends("upper_trunk"), 0.34), 3.3],
+  back: (ends) => [along(ends("upper_trunk"), 0.16), 3.3, along(ends("upper_trunk"), 0.42), 3.3],
   knee_left: (ends) => disc(ends("thigh_left")[1], 4),
   knee_right: (ends) => disc(ends("thigh_right")[1], 4),
-  hip_left: (ends) => disc(ends("thigh_left")[0], 3.6),
-  hip_right: (ends) => disc(ends("thigh_right")[0], 3.6),
+  hip_left: (ends) => disc(ends("thigh_left")[0], 3.4),
+  hip_right: (ends) => disc(ends("thigh_right")[0], 3.4),
 };
 
 /** From the line of ankle and toes to the sole: shares of stature (Drillis and Contini 1966). */
