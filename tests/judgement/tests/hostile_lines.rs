@@ -47,6 +47,8 @@ fn files(folder: &str) -> Vec<PathBuf> {
     let mut files: Vec<PathBuf> = fs::read_dir(&folder)
         .unwrap()
         .map(|entry| entry.unwrap().path())
+        // Folders hold the vectors of other parts.
+        .filter(|path| path.is_file())
         .collect();
     files.sort();
     assert!(!files.is_empty(), "{} is empty", folder.display());

@@ -13,12 +13,16 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("record", &[]),
     ("door", &["lifting"]),
     ("vault", &["record"]),
+    ("handoff", &[]),
     ("app", &["door", "vault", "record", "lifting"]),
     ("headless", &["app", "door"]),
     ("heftwell", &["app"]),
     ("judgement", &["door", "lifting"]),
     ("journeys", &[]),
-    ("bench", &["lifting", "door", "vault", "app"]),
+    (
+        "bench",
+        &["door", "vault", "record", "lifting", "judgement"],
+    ),
     ("xtask", &[]),
 ];
 
