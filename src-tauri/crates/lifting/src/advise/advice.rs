@@ -15,6 +15,12 @@ named!(
         EmergencyNow = "emergency_now",
         /// Get medical advice today.
         SameDayAdvice = "same_day_advice",
+        /// On the floor: look for injury first.
+        CheckInjuryFirst = "check_injury_first",
+        /// Never lift a person from the floor by hand.
+        NoManualFloorLift = "no_manual_floor_lift",
+        /// The person is not as the care plan says: report it.
+        ClientChangedReport = "client_changed_report",
         /// Over the plan's ceiling.
         OverPlanCeiling = "over_plan_ceiling",
         /// Pain is over the plan's ceiling.
@@ -29,6 +35,14 @@ named!(
         PregnancyNoFloorOverhead = "pregnancy_no_floor_overhead",
         /// The mass is not known: test it first.
         WeightUnknownTest = "weight_unknown_test",
+        /// More than 35 lb (15.9 kg) of a person for one worker: equipment.
+        Over35lbEquipment = "over_35lb_equipment",
+        /// It takes two workers or more.
+        TwoWorkers = "two_workers",
+        /// The worker's own body limits it today.
+        WorkerOwnBody = "worker_own_body",
+        /// Toward the person's stronger side.
+        StrongerSide = "stronger_side",
         /// An aid or another person first.
         AidOrHelpFirst = "aid_or_help_first",
         /// No rounding of the back under load.
@@ -45,6 +59,8 @@ named!(
         PaceAndMix = "pace_and_mix",
         /// Two people manage about two thirds of the sum of their limits.
         TeamTwoThirds = "team_two_thirds",
+        /// Tell the office.
+        ReportToOffice = "report_to_office",
     }
 );
 

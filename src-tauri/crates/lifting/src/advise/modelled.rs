@@ -11,14 +11,19 @@ use crate::way::Way;
 /// The model says so only when another way is lighter on the low back by more than this share. House rule.
 const CLEARLY_LIGHTER: f64 = 0.85;
 
-/// For a way: the worst ratio of load to yardstick, and the energy of a lift.
+/// For a way: the worst ratio of load to yardstick, and the energy of a lift where a long run makes it count.
 pub(super) fn ratio_and_energy(
     facts: &Facts<'_>,
     loads: &[WayLoads],
     way: Way,
 ) -> Option<(f64, f64)> {
     let loads = loads.iter().find(|loads| loads.way == way)?;
-    Some((worst_ratio(facts, loads), loads.energy.value()))
+    let energy = if facts.long_run() {
+        loads.energy.value()
+    } else {
+        0.0
+    };
+    Some((worst_ratio(facts, loads), energy))
 }
 
 /// Reasons the model adds for the ways offered.

@@ -14,8 +14,10 @@ pub(crate) struct Ranking {
     pub(crate) yielded: Vec<Reason>,
 }
 
-/// Ratios nearer than this count as equal: the model is no finer. House rule.
-const RATIO_STEP: f64 = 0.2;
+/// Ratios within this factor of each other count as about equal: the model is no finer. House rule.
+const RATIO_STEP: f64 = 1.2;
+/// Below this a ratio is as good as nothing. House rule.
+const SMALLEST_RATIO: f64 = 0.05;
 /// Energies nearer than this count as equal, kcal a lift. House rule.
 const ENERGY_STEP: f64 = 0.1;
 
@@ -57,7 +59,7 @@ pub(crate) fn rank(
 struct Place {
     not_first: bool,
     weight_against: i32,
-    ratio_steps: u64,
+    ratio_steps: i64,
     energy_steps: u64,
 }
 
@@ -67,7 +69,7 @@ impl Place {
         Self {
             not_first: !verdict.may_be_first(),
             weight_against: -verdict.weight(),
-            ratio_steps: (ratio / RATIO_STEP).round() as u64,
+            ratio_steps: (ratio.max(SMALLEST_RATIO).ln() / RATIO_STEP.ln()).round() as i64,
             energy_steps: (energy / ENERGY_STEP).round() as u64,
         }
     }

@@ -243,10 +243,8 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
             to: Repetitions::of(10),
         });
     }
-    if let (Some(true), Some(mass)) = (
-        facts.task.divisible,
-        facts.mass.filter(|mass| *mass > LIGHT),
-    ) {
+    let known = facts.mass.filter(|mass| facts.tested && *mass > LIGHT);
+    if let (Some(true), Some(mass)) = (facts.task.divisible, known) {
         steps.push(ChangeStep::Split {
             parts: 2,
             each: Kilograms::clamped(mass.value() / 2.0),
@@ -298,7 +296,7 @@ fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
     if most <= LIGHT {
         return None; // of no use: see `leaves_a_trifle`
     }
-    steps.push(ChangeStep::FindMass { go_on_up_to: most });
+    steps.insert(0, ChangeStep::FindMass { go_on_up_to: most });
     let ways = test_way_first(&enough(request, &after(&steps))?);
     Some(Change { steps, ways })
 }
