@@ -193,18 +193,24 @@ fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Opti
     single(request, ChangeStep::SecondPerson { judged_at })
 }
 
-/// The fewest steps that are enough together: all that help, at their strongest, then each left out that can be,
-/// the most trouble first.
+/// The fewest steps that are enough together. What is too heavy even in two parts is lightened instead.
 fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
-    let mut steps = all_that_help(facts);
-    let mut change = enough_together(request, &steps).or_else(|| {
-        steps = lightened_too(request, facts, &steps)?;
-        enough_together(request, &steps)
-    })?;
+    let steps = all_that_help(facts);
+    fewest(request, steps.clone(), false).or_else(|| {
+        let whole = |step: &ChangeStep| !matches!(step, ChangeStep::Split { .. });
+        let may_be_lightened = facts.task.divisible == Some(true) && facts.tested;
+        let steps = may_be_lightened.then(|| steps.into_iter().filter(whole).collect())?;
+        fewest(request, steps, true)
+    })
+}
+
+/// All these steps when they are enough, then each left out that can be, the most trouble first.
+fn fewest(request: &Request, mut steps: Vec<ChangeStep>, lighten: bool) -> Option<Change> {
+    let mut change = enough_together(request, &steps, lighten)?;
     for at in (0..steps.len()).rev() {
         let mut fewer = steps.clone();
         fewer.remove(at);
-        if let Some(found) = enough_together(request, &fewer) {
+        if let Some(found) = enough_together(request, &fewer, lighten) {
             change = found;
             steps = fewer;
         }
@@ -216,10 +222,9 @@ fn together(request: &Request, facts: &Facts<'_>) -> Option<Change> {
 fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
     let knuckle = Centimetres::clamped(top_of_raising(facts));
     let mut steps = Vec::new();
-    if facts.reach.value() > NEAREST_CM {
-        steps.push(ChangeStep::BringCloser {
-            to: Centimetres::clamped(NEAREST_CM + LENGTH_STEP_CM),
-        });
+    let close = Centimetres::clamped(NEAREST_CM + LENGTH_STEP_CM);
+    if facts.reach > close {
+        steps.push(ChangeStep::BringCloser { to: close });
     }
     if facts.bulky || facts.coupling == crate::task::Coupling::Poor {
         steps.push(ChangeStep::BetterGrip);
@@ -253,51 +258,40 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
     steps
 }
 
-/// The same steps with "take some out" in place of "in parts", for what is too heavy even in two.
-fn lightened_too(
-    request: &Request,
-    facts: &Facts<'_>,
-    steps: &[ChangeStep],
-) -> Option<Vec<ChangeStep>> {
-    if facts.task.divisible != Some(true) || !facts.tested {
-        return None;
-    }
-    let whole = |step: &&ChangeStep| !matches!(step, ChangeStep::Split { .. });
-    let mut steps: Vec<ChangeStep> = steps.iter().filter(whole).copied().collect();
-    let changed = steps
-        .iter()
-        .fold(request.task.clone(), |task, step| step.apply(&task));
-    let to = heaviest_that_lifts(request, &changed, facts.mass?).filter(|left| *left > LIGHT)?;
-    steps.push(ChangeStep::Lighten { to });
-    Some(steps)
-}
-
 /// The change of these steps when they are enough. Whatever else is done, a mass that is not known has to be
-/// found out; how much may be gone on with depends on the other steps.
-fn enough_together(request: &Request, steps: &[ChangeStep]) -> Option<Change> {
+/// found out; how much may be gone on with, or left in, depends on the other steps.
+fn enough_together(request: &Request, steps: &[ChangeStep], lighten: bool) -> Option<Change> {
     let after = |steps: &[ChangeStep]| {
         steps
             .iter()
             .fold(request.task.clone(), |task, step| step.apply(&task))
     };
-    let mut steps = steps.to_vec();
-    let LoadMass::Untested { low, high } = request.task.mass else {
-        let ways = enough(request, &after(&steps))?;
-        return (!steps.is_empty()).then_some(Change { steps, ways });
+    let useful = |most: Kilograms| {
+        // A trifle is of no use: see `leaves_a_trifle`.
+        heaviest_that_lifts(request, &after(steps), most).filter(|left| *left > LIGHT)
     };
-    let most = heaviest_that_lifts(
-        request,
-        &after(&steps),
-        high.unwrap_or(Kilograms::clamped(Kilograms::MAX)),
-    )?;
-    if low.is_some_and(|low| low > most) {
-        return None; // already known to be too much
+    let mut steps = steps.to_vec();
+    match request.task.mass {
+        LoadMass::Untested { low, high } => {
+            let most = useful(high.unwrap_or(Kilograms::clamped(Kilograms::MAX)))?;
+            if low.is_some_and(|low| low > most) {
+                return None; // already known to be too much
+            }
+            steps.insert(0, ChangeStep::FindMass { go_on_up_to: most });
+        }
+        LoadMass::Known(mass) if lighten => {
+            let to = useful(mass)?;
+            steps.push(ChangeStep::Lighten { to });
+        }
+        LoadMass::Known(_) => {}
     }
-    if most <= LIGHT {
-        return None; // of no use: see `leaves_a_trifle`
+    if steps.is_empty() {
+        return None;
     }
-    steps.insert(0, ChangeStep::FindMass { go_on_up_to: most });
-    let ways = test_way_first(&enough(request, &after(&steps))?);
+    let mut ways = enough(request, &after(&steps))?;
+    if matches!(request.task.mass, LoadMass::Untested { .. }) {
+        ways = test_way_first(&ways);
+    }
     Some(Change { steps, ways })
 }
 
