@@ -99,6 +99,19 @@ mod find_mass {
     }
 
     #[test]
+    fn offers_each_way_once() {
+        let answer = a_box(0.0).guessed(7.0, 20.0).ask();
+        let change = answer
+            .changes()
+            .iter()
+            .find(|change| change.steps[0].id() == "find_mass");
+        let mut ways: Vec<Way> = change.unwrap().ways.iter().collect();
+        assert_eq!(ways[0], Way::HalfKneelingLunge);
+        ways.sort();
+        assert_eq!(ways, [Way::HipHinge, Way::Squat, Way::HalfKneelingLunge]);
+    }
+
+    #[test]
     fn is_no_change_when_even_the_lower_end_is_too_much() {
         assert_eq!(
             a_box(0.0).guessed(13.0, 20.0).ask().change("find_mass"),

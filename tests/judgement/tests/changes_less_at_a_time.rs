@@ -10,6 +10,7 @@ use lifting::body::{Balance, Kneeling};
 use lifting::plan::Plan;
 use lifting::quantity::{Metres, Repetitions};
 use lifting::reason::ReasonId;
+use lifting::task::Coupling;
 use lifting::way::Way;
 
 fn max(mass: f64) -> Plan {
@@ -214,6 +215,30 @@ mod second_person {
     #[test]
     fn one_holds_the_awkward_end() {
         assert!(judged_at(&a_box(10.0).hard_to_hold().helper(Some(20.0))).is_some());
+    }
+}
+
+mod every_change_that_is_enough {
+    use super::*;
+
+    #[test]
+    fn is_listed_beside_the_others() {
+        let kinds = |example: Example| example.ask().kinds().concat();
+        assert_eq!(
+            kinds(a_box(5.0).in_parts().carried_m(40.0)),
+            ["carry_in_stages", "split_load", "lighten"]
+        );
+        assert_eq!(
+            kinds(a_box(6.0).in_parts().hard_to_hold()),
+            ["better_grip", "split_load", "lighten"]
+        );
+        let handles = a_box(6.0)
+            .in_parts()
+            .hard_to_hold()
+            .task(|task| task.coupling = Some(Coupling::Good));
+        assert_eq!(kinds(handles), ["better_grip", "split_load", "lighten"]);
+        let at_the_limit = a_box(0.0).guessed(12.4, 20.0).in_parts();
+        assert_eq!(kinds(at_the_limit), ["find_mass", "split_load"]);
     }
 }
 

@@ -5,8 +5,10 @@
 
 use judgement::example::{Example, a_box, kg};
 use lifting::advise::advice::Caution;
-use lifting::body::{Balance, Condition, Region, Sex};
+use lifting::advise::change::ChangeStep;
+use lifting::body::{Balance, Condition, Kneeling, Region, Sex};
 use lifting::plan::Plan;
+use lifting::quantity::Repetitions;
 use lifting::reason::{ReasonId, Value};
 use lifting::task::HeightWord;
 use lifting::way::Way;
@@ -350,6 +352,19 @@ mod load {
             Some(Way::Squat | Way::HalfKneelingLunge)
         ));
         assert!(answer.warns(Caution::PaceAndMix));
+    }
+
+    #[test]
+    fn how_often_not_asked_may_be_answered_by_ten_at_a_time() {
+        let only_squat = a_box(1.0)
+            .back(8)
+            .kneels(Kneeling::No)
+            .balance(Balance::Fair);
+        let answer = only_squat.task(|task| task.repetitions = None).ask();
+        let ten = ChangeStep::ShortenBout {
+            to: Repetitions::of(10),
+        };
+        assert_eq!(answer.change("shorten_bout"), Some(ten));
     }
 }
 

@@ -351,6 +351,35 @@ mod outcome {
     }
 
     #[test]
+    fn over_a_ceiling_with_ways_left_does_not_say_that_none_is() {
+        let answer = a_box(12.0).hips(8, 0).plan(max(7.0)).ask();
+        assert!(answer.says(ReasonId::OverPlanCeiling));
+        for id in [
+            ReasonId::NoWayLeft,
+            ReasonId::OnlySecondBestLeft,
+            ReasonId::HipSevere,
+        ] {
+            assert!(!answer.says(id), "{}", id.id());
+        }
+    }
+
+    #[test]
+    fn they_are_ordered_from_no_advice_to_a_plain_lift() {
+        let ordered = [
+            (a_box(1.0).sign(WarningSign::NightPain), "seek_care", 0),
+            (a_box(1.0).sign(WarningSign::PostOpRecent), "refuse", 0),
+            (a_box(12.0).plan(max(7.0)), "do_not_lift", 1),
+            (a_box(13.0), "lift_with_change", 2),
+            (a_box(6.0), "lift", 3),
+        ];
+        for (example, outcome, permissiveness) in ordered {
+            let answer = example.ask();
+            assert_eq!(answer.outcome(), outcome);
+            assert_eq!(answer.0.outcome.permissiveness(), permissiveness);
+        }
+    }
+
+    #[test]
     fn nobody_has_to_be_told_of_an_ordinary_answer() {
         for example in [a_box(6.0), a_box(14.0), a_box(40.0).in_parts()] {
             assert_eq!(example.ask().0.outcome.urgency(), Urgency::None);
