@@ -53,6 +53,16 @@ fn versions_hold_what_the_standard_says() {
     }
 }
 
+/// Stated in docs/formats/handoff.md.
+#[test]
+fn one_symbol_holds_967_bytes_and_400_for_weak_cameras() {
+    for (density, most) in [(Density::Standard, 967), (Density::Weak, 400)] {
+        let is_one = |bytes| matches!(lay_out(&noise(bytes, 1), density), Ok(Showing::One(_)));
+        assert!(is_one(most), "{density:?}");
+        assert!(!is_one(most + 1), "{density:?}");
+    }
+}
+
 #[test]
 fn frames_fill_their_versions_to_the_last_character() {
     assert_eq!(base45::length(816 + 16), 1248);
