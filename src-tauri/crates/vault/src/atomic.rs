@@ -82,11 +82,11 @@ fn private() -> OpenOptions {
 
 /// A rename is only on the disk once its folder is. Windows has no such call; there it does by itself.
 #[cfg(unix)]
-fn sync_folder(folder: &Path) -> io::Result<()> {
+pub(crate) fn sync_folder(folder: &Path) -> io::Result<()> {
     File::open(folder)?.sync_all()
 }
 
 #[cfg(not(unix))]
-fn sync_folder(_: &Path) -> io::Result<()> {
+pub(crate) fn sync_folder(_: &Path) -> io::Result<()> {
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! Making a vault, so that a stop at any moment leaves either none or a whole one.
 
 use crate::keys::{Cost, DataKey, Passphrase, Random, Slots, save};
-use crate::{Folder, Vault, VaultError, VaultState, atomic, connection, migrate};
+use crate::{Folder, Vault, VaultError, VaultState, atomic, connection, erase, migrate};
 
 /// Makes a vault in `folder`.
 ///
@@ -17,6 +17,7 @@ pub(crate) fn create(
     if folder.state()? == VaultState::Present {
         return Err(VaultError::Exists);
     }
+    erase::finish(folder)?;
     let key = DataKey::make(random)?;
     let unfinished = folder.unfinished_database();
     remove_unfinished(folder)?;

@@ -32,8 +32,12 @@ impl Folder {
     /// What is in the folder, told from file names alone.
     ///
     /// Making a vault ends with a rename of the database. While the unfinished database is there and
-    /// the finished one is not, nothing was ever kept, and the folder counts as empty.
+    /// the finished one is not, nothing was ever kept, and the folder counts as empty. So it does while
+    /// an erase that was asked for is not carried through.
     pub(crate) fn state(&self) -> Result<VaultState, VaultError> {
+        if atomic::exists(&self.erase_mark())? {
+            return Ok(VaultState::Absent);
+        }
         let finished = atomic::exists(&self.database())?;
         let begun = atomic::exists(&self.unfinished_database())?;
         let slots = atomic::exists(&self.slots())? || atomic::exists(&self.slots_copy())?;
@@ -55,6 +59,11 @@ impl Folder {
     /// The encrypted copy kept while the file is brought up to `layout`.
     pub(crate) fn database_before(&self, layout: u32) -> PathBuf {
         self.0.join(format!("vault.db.before-{layout}"))
+    }
+
+    /// There while everything is being erased.
+    pub(crate) fn erase_mark(&self) -> PathBuf {
+        self.0.join("erase")
     }
 
     pub(crate) fn slots(&self) -> PathBuf {

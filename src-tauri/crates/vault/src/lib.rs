@@ -22,6 +22,7 @@ mod check_in;
 mod connection;
 mod create;
 mod current;
+mod erase;
 mod error;
 mod folder;
 mod keys;

@@ -6,7 +6,7 @@ use rusqlite::Connection;
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
     CheckIns, Current, Damage, Folder, ForeignFile, Lifts, MissingFile, SavedTasks, Signs,
-    VaultError, VaultState, atomic, connection, create, lift_log, migrate, transact,
+    VaultError, VaultState, atomic, connection, create, erase, lift_log, migrate, transact,
 };
 
 /// An open vault. Dropping it closes the file and wipes the keys.
@@ -94,6 +94,32 @@ impl Vault {
             folder: folder.clone(),
             log_key,
         })
+    }
+
+    /// Whether a passphrase opens the vault in a folder. Reads the slots only.
+    ///
+    /// # Errors
+    /// [`VaultError::WrongPassphrase`] if it does not; else as for [`open`](Self::open).
+    pub fn check_passphrase(folder: &Folder, passphrase: &Passphrase) -> Result<(), VaultError> {
+        keys::load(folder)?.open(passphrase).map(drop)
+    }
+
+    /// Erases the vault in a folder for good: the key slots first, then every file of the database. No vault
+    /// of this folder may be open. A folder without a vault is no error.
+    ///
+    /// # Errors
+    /// [`VaultError::Storage`] if a file cannot be overwritten or removed. The folder then counts as empty
+    /// all the same, and [`finish_erase`](Self::finish_erase) or the next [`create`](Self::create) goes on.
+    pub fn erase(folder: &Folder) -> Result<(), VaultError> {
+        erase::erase(folder)
+    }
+
+    /// Carries through an erase that was stopped half way; does nothing if none was asked for.
+    ///
+    /// # Errors
+    /// As for [`erase`](Self::erase).
+    pub fn finish_erase(folder: &Folder) -> Result<(), VaultError> {
+        erase::finish(folder)
     }
 
     /// Puts a new passphrase in place of the old one. Only the slots are written: the database is not touched.
