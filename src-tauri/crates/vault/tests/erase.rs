@@ -63,7 +63,13 @@ fn a_new_vault_can_be_made_and_holds_nothing_of_the_old_one() {
     let place = with_something_in_it();
     Vault::erase(&place.folder).unwrap();
     let vault = place.create();
-    assert!(vault.lifts().newest(&Default::default()).unwrap().is_empty());
+    assert!(
+        vault
+            .lifts()
+            .newest(&Default::default())
+            .unwrap()
+            .is_empty()
+    );
 }
 
 #[test]
