@@ -277,6 +277,16 @@ impl Phone {
         result.unwrap_or_else(|trouble| panic!("{}: {trouble}", self.place()))
     }
 
+    /// Runs a script in the page that returns a promise, and gives what it comes to.
+    pub fn ask_later(&self, script: &str) -> Value {
+        let script = format!(
+            "const done = arguments[arguments.length - 1];
+             (async () => {{ {script} }})().then(done, (error) => done(String(error)));"
+        );
+        let result = self.engine().session().run_later(&script, &Value::Null);
+        self.must("a script", result)
+    }
+
     /// Keeps a picture of the screen.
     pub fn picture(&mut self, name: &str) {
         self.pictures += 1;

@@ -18,11 +18,18 @@ const AN_EMERGENCY: Story<'static> = &[
 /// Somebody asks about lifting a child. Invented.
 const A_CHILD: Story<'static> = &[("what", Answer::Pick("living"))];
 
+/// Hips and shoulders hurt as well. Invented.
+const MORE_HURTS: Story<'static> = &[(
+    "other",
+    Answer::Tick(&["hip_left", "hip_right", "shoulders"]),
+)];
+
 /// Takes a new phone through every screen, and `look`s at each.
 pub fn every_screen(phone: &mut Phone, look: Look<'_>) {
     first_pages(phone, look);
     first_lift(phone, look);
     kept_things(phone, look);
+    much_to_tell(phone, look);
     refusal(phone, look);
     emergency(phone, look);
     locked_pages(phone, look);
@@ -48,25 +55,12 @@ fn first_pages(phone: &mut Phone, look: Look<'_>) {
 
 fn first_lift(phone: &mut Phone, look: Look<'_>) {
     phone.tap("#check-lift");
-    phone.walk_showing("mass_number", &[MUCH_TO_TELL], look);
-    phone.type_in("#number", "a lot");
-    phone.tap_in_vain("#continue");
-    look(phone, "walk-mass_number-problem");
-    phone.walk_showing("advice", &[MUCH_TO_TELL], look);
-    look(phone, "advice-careful");
-    if phone.tap("#left") == "left" {
-        look(phone, "left");
-        phone.tap("#left-only");
-    }
-    phone.expect_screen("home");
-    look(phone, "home-kept");
-}
-
-fn kept_things(phone: &mut Phone, look: Look<'_>) {
-    phone.tap("#check-lift");
-    phone.walk_showing("advice", &[AN_EVERYDAY_BOX, MUCH_TO_TELL], look);
+    phone.walk_showing("advice", &[AN_EVERYDAY_BOX], look);
     phone.open_all();
-    look(phone, "advice-open");
+    look(phone, "advice");
+    phone.tap("#compare");
+    look(phone, "compare");
+    phone.tap("#back");
     phone.tap("#save");
     look(phone, "save");
     phone.type_in("#name", "Laundry basket");
@@ -74,6 +68,10 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     phone.tap("#did");
     look(phone, "after");
     phone.tap("[data-answer='2']");
+    look(phone, "home-kept");
+}
+
+fn kept_things(phone: &mut Phone, look: Look<'_>) {
     phone.tap("[data-saved]");
     phone.open("home");
     look(phone, "home-full");
@@ -97,9 +95,29 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     look(phone, "error");
 }
 
-fn refusal(phone: &mut Phone, look: Look<'_>) {
-    phone.open("fresh/none");
+fn much_to_tell(phone: &mut Phone, look: Look<'_>) {
+    phone.open("settings");
+    phone.tap("#about");
+    phone.walk_showing("home", &[MUCH_TO_TELL], look);
+    assert_eq!(phone.tap("#check-lift"), "fresh/none");
     phone.tap("#fresh");
+    phone.walk_showing("mass_number", &[MUCH_TO_TELL], look);
+    phone.type_in("#number", "a lot");
+    phone.tap_in_vain("#continue");
+    look(phone, "walk-mass_number-problem");
+    phone.walk_showing("check", &[MUCH_TO_TELL], look);
+    phone.tap("[data-change='other']");
+    phone.walk_showing("advice", &[MORE_HURTS, MUCH_TO_TELL], look);
+    look(phone, "advice-careful");
+    if phone.tap("#left") == "left" {
+        look(phone, "left");
+        phone.tap("#left-only");
+    }
+    phone.expect_screen("home");
+}
+
+fn refusal(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("#check-lift");
     phone.walk_to("refuse", &[A_CHILD, AN_EVERYDAY_BOX]);
     look(phone, "refuse");
     phone.tap("#close");

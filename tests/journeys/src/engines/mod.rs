@@ -5,6 +5,8 @@ mod browser;
 mod display;
 mod window;
 
+pub use window::Undriven;
+
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::Path;
 

@@ -30,31 +30,8 @@ impl Window {
         let mut command = Command::new("WebKitWebDriver");
         command
             .arg(format!("--port={port}"))
-            .env("DISPLAY", &display.name)
-            .env("GDK_BACKEND", "x11")
-            .env(
-                "GTK_THEME",
-                if setting.dark {
-                    "Adwaita:dark"
-                } else {
-                    "Adwaita"
-                },
-            )
-            .env("HEFTWELL_HOME", folder)
-            .env("HOME", home.path())
-            .env("XDG_CACHE_HOME", home.path())
-            .env("XDG_CONFIG_HOME", home.path())
-            .env("XDG_DATA_HOME", home.path())
-            .env("NO_AT_BRIDGE", "1")
-            .env("TAURI_WEBVIEW_AUTOMATION", "true")
-            // WebKitGTK 2.50 draws into shared memory where there is no graphics card. The switches
-            // that older versions needed (no DMABUF renderer, no compositing) are left out: with
-            // them a driver's request for a picture is never answered.
-            .env_remove("WEBKIT_DISABLE_DMABUF_RENDERER")
-            .env_remove("WEBKIT_DISABLE_COMPOSITING_MODE")
-            .env_remove("WAYLAND_DISPLAY")
-            .stdout(Stdio::null())
-            .stderr(Stdio::null());
+            .env("TAURI_WEBVIEW_AUTOMATION", "true");
+        surround(&mut command, &display, folder, home.path(), setting);
         let driver = Running::start("WebKitWebDriver", "webkit2gtk-driver", &mut command)?;
         let words: &[&str] = if setting.demo { &["--demo"] } else { &[] };
         // A browser name in here would match no application.
@@ -66,6 +43,85 @@ impl Window {
             display,
             home,
         })
+    }
+}
+
+/// The shell as its owner starts it, with nobody driving it: all one can do is look at the screen.
+pub struct Undriven {
+    app: Running,
+    display: Display,
+    home: tempfile::TempDir,
+}
+
+impl Undriven {
+    /// Starts it on the vault in `folder`.
+    ///
+    /// # Errors
+    /// See [`Trouble`].
+    pub fn start(folder: &Path) -> Result<Self, Trouble> {
+        let display = Display::start()?;
+        let home = tempfile::tempdir()?;
+        let mut command = Command::new(binaries::find()?.shell);
+        command.env_remove("TAURI_WEBVIEW_AUTOMATION");
+        surround(
+            &mut command,
+            &display,
+            folder,
+            home.path(),
+            Setting::default(),
+        );
+        let app = Running::start("the app", "this workspace", &mut command)?;
+        Ok(Self { app, display, home })
+    }
+
+    /// Waits until the screen shows more than a blank window; false if it does not.
+    pub fn shows_something(&self) -> bool {
+        let shown = wait::until(wait::LIMIT, || self.display.shows_something().then_some(()));
+        shown.is_some()
+    }
+
+    /// The home folder of this start.
+    pub fn home(&self) -> &Path {
+        self.home.path()
+    }
+
+    /// Whether the app still runs.
+    pub fn is_running(&self) -> bool {
+        child::is_running(self.app.id())
+    }
+}
+
+/// What the shell finds around it: a screen, a vault's folder, and a home of its own.
+fn surround(
+    command: &mut Command,
+    display: &Display,
+    folder: &Path,
+    home: &Path,
+    setting: Setting,
+) {
+    command
+        .env("DISPLAY", &display.name)
+        .env("GDK_BACKEND", "x11")
+        .env(
+            "GTK_THEME",
+            if setting.dark {
+                "Adwaita:dark"
+            } else {
+                "Adwaita"
+            },
+        )
+        .env("HEFTWELL_HOME", folder)
+        .env("NO_AT_BRIDGE", "1")
+        // WebKitGTK 2.50 draws into shared memory where there is no graphics card. The switches
+        // that older versions needed (no DMABUF renderer, no compositing) are left out: with
+        // them a driver's request for a picture is never answered.
+        .env_remove("WEBKIT_DISABLE_DMABUF_RENDERER")
+        .env_remove("WEBKIT_DISABLE_COMPOSITING_MODE")
+        .env_remove("WAYLAND_DISPLAY")
+        .stdout(Stdio::null())
+        .stderr(Stdio::null());
+    for variable in ["HOME", "XDG_CACHE_HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"] {
+        command.env(variable, home);
     }
 }
 
