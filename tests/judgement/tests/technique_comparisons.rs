@@ -169,15 +169,18 @@ fn a_rounded_spine_bears_more_shear_at_the_same_lean() {
 
 #[test]
 fn raising_the_pick_up_lowers_the_loads() {
-    // From shin to above the knee every way costs the back less. Below the shin the trunk passes level and its own
-    // weight no longer presses: numbered deviation 31.
+    // From shin to above the knee the moment falls in every way, and the compression where the trunk is not level
+    // on the way. In the bend the trunk passes level in between, and below that its own weight no longer presses:
+    // numbered deviation 31.
     for way in [Way::HipHinge, Way::Squat, Way::FreeBend] {
         let (low, high) = (solved(way, 15.0, 20.0, WIDE), solved(way, 15.0, 60.0, WIDE));
         assert!(high.peak.moment_nm < low.peak.moment_nm, "{way:?}");
-        assert!(
-            high.disc_at_peak.compression_n < low.disc_at_peak.compression_n,
-            "{way:?}"
-        );
+        if way != Way::FreeBend {
+            assert!(
+                high.disc_at_peak.compression_n < low.disc_at_peak.compression_n,
+                "{way:?}"
+            );
+        }
     }
 }
 

@@ -101,7 +101,7 @@ pub fn worst_ratio(facts: &Facts<'_>, loads: &WayLoads) -> f64 {
     .fold(0.0, f64::max)
 }
 
-/// How much a way asks of a region, for drawing. House rule: under 0.4 and under 0.8 of the yardstick.
+/// How much a way asks of a region, for drawing. House rule: under half of the yardstick, and under the whole.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Asks {
     /// Little.
@@ -124,9 +124,9 @@ impl Asks {
     }
 
     fn of(ratio: f64) -> Self {
-        if ratio < 0.4 {
+        if ratio < 0.5 {
             Self::Little
-        } else if ratio < 0.8 {
+        } else if ratio < 1.0 {
             Self::Some
         } else {
             Self::Much

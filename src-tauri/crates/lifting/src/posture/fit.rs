@@ -68,7 +68,7 @@ impl Outline {
 
     /// The nearest the hands come to the mid-ankles when the load is in front: its rear edge stops at toes or knee.
     pub(super) fn nearest_in_front(&self, size: Size, leg: &LegPoints) -> f64 {
-        leg.toe.x.max(leg.knee.x + size.length(KNEE_FRONT)) + self.depth_m / 2.0
+        farther(leg.toe.x, leg.knee.x + size.length(KNEE_FRONT)) + self.depth_m / 2.0
     }
 
     /// The nearest the hands come to the knee on the ground: the front foot is set beside the load, whose rear edge
@@ -91,4 +91,13 @@ pub(super) fn nearest_between(size: Size) -> f64 {
 /// The nearest the hand comes to the ankle of a single standing foot, m.
 pub(super) fn nearest_beside(size: Size) -> f64 {
     size.length(NEAREST_BESIDE)
+}
+
+/// How softly one distance gives way to another, m.
+const SOFTLY_M: f64 = 0.01;
+
+/// The farther of two distances, m, without the kink where they are equal: the solver would stall on it. At most
+/// half a centimetre more than the farther one.
+pub(super) fn farther(one: f64, other: f64) -> f64 {
+    f64::midpoint(one, other) + (one - other).hypot(SOFTLY_M) / 2.0
 }

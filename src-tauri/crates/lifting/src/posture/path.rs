@@ -3,19 +3,17 @@
 //! Between key postures the joint angles move together, eased in and out. For drawing, for the work done, and
 //! to find where along the way the back carries most.
 
-use super::skeleton::{Angles, Arm, Leg, Skeleton};
+use super::skeleton::{Angles, Arm, Leg, Size, Skeleton};
 use super::solve::{Grip, Lowest, knee_leaving};
 use super::stance::Stance;
+use crate::body::segments;
 
 /// Frames between two key postures.
 const BETWEEN: usize = 8;
 /// A push is over after this share of its stretch. House rule.
 const PUSH_LASTS: f64 = 0.3;
-/// Arms of somebody who stands and holds a load before the thighs, rad forward of straight down: house rule.
-const HOLDING: Arm = Arm {
-    upper: 0.12,
-    fore: 0.42,
-};
+/// Upper arms of somebody who stands and holds a load before the belly, rad forward of straight down. House rule.
+const HOLDING_UPPER: f64 = 0.12;
 
 /// One frame of the way.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,7 +46,7 @@ pub fn path(lowest: &Lowest, grip: &Grip) -> Path {
     let leaving = (lowest.stance == Stance::HalfKneel)
         .then(|| knee_leaving(size, grip).ok())
         .flatten();
-    let mut down = vec![standing(false)];
+    let mut down = vec![standing(HANGING)];
     let mut up = vec![lowest.angles];
     if let Some(leaving) = &leaving {
         let unloaded = Angles {
@@ -60,7 +58,7 @@ pub fn path(lowest: &Lowest, grip: &Grip) -> Path {
         up.push(leaving.angles);
     }
     down.push(lowest.angles);
-    up.push(standing(true));
+    up.push(standing(holding(size, grip)));
     let frame = |step: &Step, before: f64, loaded| Frame {
         at: step.at - before,
         angles: step.angles,
@@ -91,13 +89,12 @@ const HANGING: Arm = Arm {
     fore: 0.15,
 };
 
-fn standing(holding: bool) -> Angles {
+fn standing(arm: Arm) -> Angles {
     let leg = Leg {
         thigh: 0.02,
         shank: 0.02,
         foot: 0.0,
     };
-    let arm = if holding { HOLDING } else { HANGING };
     Angles {
         left: leg,
         right: leg,
@@ -105,6 +102,21 @@ fn standing(holding: bool) -> Angles {
         trunk: 0.02,
         arm_left: arm,
         arm_right: arm,
+    }
+}
+
+/// Arms that hold the load before the belly, as near as its depth lets them.
+fn holding(size: Size, grip: &Grip) -> Arm {
+    let still = Skeleton::of(size, &standing(HANGING));
+    let reach = grip.outline.nearest_before_belly(size, still.l5s1.x) - still.shoulder.x;
+    let upper = size.length(segments::UPPER_ARM.length) * HOLDING_UPPER.sin();
+    let fore = size.length(segments::FOREARM.length + segments::HAND.length * segments::HAND.com);
+    Arm {
+        upper: HOLDING_UPPER,
+        fore: ((reach - upper) / fore)
+            .clamp(0.0, 1.0)
+            .asin()
+            .max(HOLDING_UPPER),
     }
 }
 

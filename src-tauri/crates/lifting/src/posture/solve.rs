@@ -1,7 +1,7 @@
 //! The posture at the lowest point: hands on the load, centre of mass over the support, joints within their
 //! ranges, the way's signature kept as far as it goes.
 
-use super::fit::{Fit, Outline, nearest_beside, nearest_between};
+use super::fit::{Fit, Outline, farther, nearest_beside, nearest_between};
 use super::geometry::Point;
 use super::least_squares::{Vector, minimise};
 use super::signature::{self, Held, Signature};
@@ -209,7 +209,7 @@ impl Problem<'_> {
                 (0.0, nearest(self.way, self.size, outline, skeleton))
             }
         };
-        let x = self.grip.reach_m.map_or(near, |asked| asked.max(near));
+        let x = self.grip.reach_m.map_or(near, |asked| farther(asked, near));
         Point::new(from + x, self.grip.height_m)
     }
 

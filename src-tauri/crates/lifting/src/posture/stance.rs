@@ -9,13 +9,13 @@ use std::f64::consts::FRAC_PI_2;
 /// The free leg of the golfer's lift follows this share of the trunk's lean. House rule.
 const FREE_LEG_FOLLOWS: f64 = 0.85;
 /// Its knee stays this soft, rad. House rule.
-const FREE_KNEE: f64 = 0.26;
+const FREE_KNEE: f64 = 0.5;
 /// The rear foot of a half-kneel lies on its upper side, rad from the shank. House rule.
 const REAR_FOOT: f64 = 1.25;
-/// As the knee leaves the ground the rear shank has tipped up this far forward of upright, rad, and the foot
-/// stands on bent toes, rad from the shank. House rules.
-const RISING_SHANK: f64 = 1.15;
-const RISING_TOES: f64 = 0.35;
+/// As the knee leaves the ground the rear ankle is already up: the shank has tipped over the knee this far forward
+/// of upright, rad, and the foot stands on bent toes, rad from the shank. House rules.
+const RISING_SHANK: f64 = 1.93;
+const RISING_TOES: f64 = 0.53;
 /// The arm that does not lift rests on the standing thigh: upper arm and forearm from straight down, rad. House rule.
 const IDLE_ARM: Arm = Arm {
     upper: -0.5,
