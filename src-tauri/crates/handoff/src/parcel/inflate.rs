@@ -6,6 +6,9 @@ use miniz_oxide::inflate::core::inflate_flags::TINFL_FLAG_USING_NON_WRAPPING_OUT
 use miniz_oxide::inflate::core::{DecompressorOxide, decompress};
 use zeroize::Zeroizing;
 
+/// No stream of n bytes unpacks to more than this many times n (RFC 1951: 258 bytes from two bits).
+const MOST_TIMES: usize = 1032;
+
 /// Best compression: parcels are small, and each byte saved makes a coarser symbol.
 const LEVEL: u8 = 9;
 
@@ -31,7 +34,8 @@ pub enum InflateError {
 /// [`InflateError::TooLong`] if it holds more than `most` bytes, [`InflateError::Malformed`] if it is not
 /// one whole stream that fills `packed`.
 pub fn inflate(packed: &[u8], most: usize) -> Result<Zeroizing<Vec<u8>>, InflateError> {
-    let mut plain = Zeroizing::new(vec![0; most.saturating_add(1)]);
+    let room = packed.len().saturating_mul(MOST_TIMES).min(most);
+    let mut plain = Zeroizing::new(vec![0; room.saturating_add(1)]);
     let (status, taken, given) = decompress(
         &mut DecompressorOxide::new(),
         packed,

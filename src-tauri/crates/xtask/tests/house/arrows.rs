@@ -27,7 +27,7 @@ const ARROWS: &[(&str, &[&str])] = &[
 ];
 
 /// Arrows of the fuzz targets, which are a workspace of their own.
-const FUZZ_ARROWS: &[(&str, &[&str])] = &[("heftwell-fuzz", &["door", "record"])];
+const FUZZ_ARROWS: &[(&str, &[&str])] = &[("heftwell-fuzz", &["door", "handoff", "record"])];
 
 /// What is wrong in a workspace's metadata, one sentence each.
 fn faults(metadata: &Value, allowed: &[(&str, &[&str])]) -> Vec<String> {
