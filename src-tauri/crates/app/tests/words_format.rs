@@ -33,12 +33,24 @@ fn a_mass_is_rounded_to_the_nearest_but_a_limit_never_looks_larger() {
     let words = english();
     assert_eq!(
         words.mass(6.26, Units::Kilograms, Rounding::Nearest),
-        "6.3 kg"
+        "6.3\u{a0}kg"
     );
-    assert_eq!(words.mass(6.26, Units::Kilograms, Rounding::Down), "6.2 kg");
-    assert_eq!(words.mass(6.26, Units::Pounds, Rounding::Nearest), "14 lb");
-    assert_eq!(words.mass(6.26, Units::Pounds, Rounding::Down), "13 lb");
-    assert_eq!(words.mass(6.21, Units::Kilograms, Rounding::Up), "6.3 kg");
+    assert_eq!(
+        words.mass(6.26, Units::Kilograms, Rounding::Down),
+        "6.2\u{a0}kg"
+    );
+    assert_eq!(
+        words.mass(6.26, Units::Pounds, Rounding::Nearest),
+        "14\u{a0}lb"
+    );
+    assert_eq!(
+        words.mass(6.26, Units::Pounds, Rounding::Down),
+        "13\u{a0}lb"
+    );
+    assert_eq!(
+        words.mass(6.21, Units::Kilograms, Rounding::Up),
+        "6.3\u{a0}kg"
+    );
 }
 
 #[test]
@@ -49,7 +61,7 @@ fn whole_pounds_kept_in_kilograms_come_back_whole() {
         for rounding in [Rounding::Nearest, Rounding::Down, Rounding::Up] {
             assert_eq!(
                 words.mass(kilograms, Units::Pounds, rounding),
-                format!("{pounds} lb")
+                format!("{pounds}\u{a0}lb")
             );
         }
     }
@@ -66,7 +78,7 @@ fn a_limit_is_never_shown_above_what_it_is() {
         ] {
             let shown = words.mass(kilograms, units, Rounding::Down);
             let number: f64 = shown
-                .split(' ')
+                .split('\u{a0}')
                 .next()
                 .and_then(|text| text.parse().ok())
                 .unwrap_or(f64::NAN);
@@ -82,11 +94,11 @@ fn a_limit_is_never_shown_above_what_it_is() {
 fn less_than_a_pound_is_not_nothing() {
     assert_eq!(
         english().mass(0.2, Units::Pounds, Rounding::Nearest),
-        "0.4 lb"
+        "0.4\u{a0}lb"
     );
     assert_eq!(
         spanish().mass(0.2, Units::Pounds, Rounding::Nearest),
-        "0,4 lb"
+        "0,4\u{a0}lb"
     );
 }
 
@@ -95,36 +107,39 @@ fn lengths_distances_times_and_weeks_agree_in_number() {
     let (english, spanish) = (english(), spanish());
     assert_eq!(
         english.length(50.0, Units::Kilograms, Rounding::Nearest),
-        "50 cm"
+        "50\u{a0}cm"
     );
-    assert_eq!(english.length(50.0, Units::Pounds, Rounding::Up), "20 in");
+    assert_eq!(
+        english.length(50.0, Units::Pounds, Rounding::Up),
+        "20\u{a0}in"
+    );
     assert_eq!(
         spanish.length(2.54, Units::Pounds, Rounding::Nearest),
-        "1 pulgada"
+        "1\u{a0}pulgada"
     );
     assert_eq!(
         english.distance(1.0, Units::Kilograms, Rounding::Nearest),
-        "1 metre"
+        "1\u{a0}metre"
     );
     assert_eq!(
         english.distance(10.0, Units::Pounds, Rounding::Down),
-        "32 feet"
+        "32\u{a0}feet"
     );
     assert_eq!(
         spanish.distance(10.0, Units::Kilograms, Rounding::Down),
-        "10 metros"
+        "10\u{a0}metros"
     );
     assert_eq!(
         [1, 2, 30].map(|count| english.times(count)),
-        ["once", "twice", "30 times"]
+        ["once", "twice", "30\u{a0}times"]
     );
     assert_eq!(
         [1, 2].map(|count| spanish.times(count)),
-        ["una vez", "2 veces"]
+        ["una\u{a0}vez", "2\u{a0}veces"]
     );
     assert_eq!(
         [1.0, 5.0].map(|weeks| english.weeks(weeks)),
-        ["1 week", "5 weeks"]
+        ["1\u{a0}week", "5\u{a0}weeks"]
     );
 }
 
@@ -177,4 +192,33 @@ fn clauses_become_sentences() {
     assert_eq!(sentence("él puede"), "Él puede.");
     assert_eq!(sentence(""), ".");
     assert_eq!(lower_first("Ésta"), "ésta");
+}
+
+#[test]
+fn a_number_is_never_parted_from_its_unit() {
+    for words in [english(), spanish()] {
+        for text in [
+            words.mass(6.5, Units::Kilograms, Rounding::Nearest),
+            words.length(50.0, Units::Pounds, Rounding::Up),
+            words.distance(10.0, Units::Kilograms, Rounding::Down),
+            words.weeks(5.0),
+            words.stature(167.6, Units::Pounds),
+        ] {
+            assert!(text.contains('\u{a0}') && !text.contains(' '), "{text}");
+        }
+    }
+}
+
+#[test]
+fn a_stature_is_said_in_feet_and_inches_or_in_centimetres() {
+    let words = english();
+    assert_eq!(words.stature(167.6, Units::Kilograms), "168\u{a0}cm");
+    for (centimetres, shown) in [
+        (167.6, "5\u{a0}ft\u{a0}6\u{a0}in"),
+        (182.9, "6\u{a0}ft\u{a0}0\u{a0}in"),
+        // 71.6 in is nearer to 6 ft than to 5 ft 11 in, and never 5 ft 12 in.
+        (181.9, "6\u{a0}ft\u{a0}0\u{a0}in"),
+    ] {
+        assert_eq!(words.stature(centimetres, Units::Pounds), shown);
+    }
 }

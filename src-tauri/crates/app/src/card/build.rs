@@ -116,8 +116,9 @@ fn picture(outcome: &Outcome) -> Option<&'static str> {
 fn three_words(outcome: &Outcome, words: &Words) -> Vec<String> {
     let stem = match outcome {
         Outcome::Lift { ways } => message_id("way", ways.first.id()),
-        Outcome::LiftWithChange { changes, .. } => {
-            match changes.first().and_then(|change| change.steps.first()) {
+        Outcome::LiftWithChange { changes: all, .. } => {
+            let steps = all.first().map(changes::in_order_of_doing);
+            match steps.unwrap_or_default().first() {
                 Some(step) => message_id("change", step.id()),
                 None => return Vec::new(),
             }

@@ -53,11 +53,24 @@ fn kind(change: &Change) -> &'static str {
     }
 }
 
-/// The steps in the order of doing them: nothing is moved before its weight is known.
 fn steps(change: &Change, reader: &Reader<'_>) -> Vec<String> {
-    let mut steps = change.steps.clone();
-    steps.sort_by_key(|step| !matches!(step, ChangeStep::FindMass { .. }));
+    let steps = in_order_of_doing(change);
     steps.iter().map(|step| step_text(step, reader)).collect()
+}
+
+/// The steps as somebody would do them: nothing is moved before its weight is known, a load is packed before
+/// it is put higher, and one stands close to where it is in the end.
+pub(super) fn in_order_of_doing(change: &Change) -> Vec<ChangeStep> {
+    let mut steps = change.steps.clone();
+    steps.sort_by_key(|step| match step {
+        ChangeStep::FindMass { .. } => 0,
+        ChangeStep::Split { .. } | ChangeStep::Lighten { .. } => 1,
+        ChangeStep::BetterGrip => 2,
+        ChangeStep::RaiseStart { .. } | ChangeStep::LowerEnd { .. } => 3,
+        ChangeStep::BringCloser { .. } => 4,
+        _ => 5,
+    });
+    steps
 }
 
 fn text(steps: &[String], reader: &Reader<'_>) -> String {

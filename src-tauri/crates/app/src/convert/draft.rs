@@ -34,6 +34,8 @@ fn kept(answer: &Answer) -> Option<record::Answer> {
             unit: match number.unit {
                 NumberUnit::Kilograms => Unit::Kg,
                 NumberUnit::Pounds => Unit::Lb,
+                NumberUnit::Centimetres => Unit::Cm,
+                NumberUnit::Inches => Unit::Inch,
                 NumberUnit::Weeks => Unit::Weeks,
             },
         },
@@ -77,6 +79,8 @@ fn read(answer: &record::Answer) -> Option<Answer> {
             unit: match unit {
                 Unit::Kg => NumberUnit::Kilograms,
                 Unit::Lb => NumberUnit::Pounds,
+                Unit::Cm => NumberUnit::Centimetres,
+                Unit::Inch => NumberUnit::Inches,
                 Unit::Weeks => NumberUnit::Weeks,
                 _ => return None,
             },

@@ -4,7 +4,7 @@ use super::Nothing;
 use super::entry::Entry;
 use super::history::newest;
 use super::morning::to_ask;
-use super::signs::clearing;
+use super::signs::{clearing, is_emergency};
 use super::walk::standing::{BODY_KEPT, Standing, kept_body, task_answers};
 use crate::call::Call;
 use crate::convert::body;
@@ -162,16 +162,19 @@ fn morning(call: &Call<'_>, reader: Reader<'_>) -> Result<Vec<MorningView>, Fail
         .collect())
 }
 
-/// The signs that are open: the oldest in a sentence, each with who can clear it.
+/// The signs that are open, emergencies first, then the oldest: the first in a sentence, each with who can
+/// clear it.
 fn open_sign(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<OpenSignView>, Failure> {
-    let open = call.vault()?.signs().open()?;
-    let Some(oldest) = open.first() else {
+    let mut open = call.vault()?.signs().open()?;
+    let about = call.vault()?.about().load()?.unwrap_or_default();
+    // The sort keeps the order of age among signs that are alike.
+    open.sort_by_key(|sign| std::cmp::Reverse(is_emergency(&about, &sign.sign)));
+    let Some(first) = open.first() else {
         return Ok(None);
     };
     let short = |id: &str| reader.words.text(&message_id("sign-short", id));
-    let day = from_record(oldest.raised_at).date_naive();
+    let day = from_record(first.raised_at).date_naive();
     let since = reader.words.day_text_from(day, call.now.date_naive());
-    let about = call.vault()?.about().load()?.unwrap_or_default();
     let signs = open.iter().map(|sign| OneSign {
         id: sign.sign.clone(),
         text: sentence(&short(&sign.sign)),
@@ -183,7 +186,7 @@ fn open_sign(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<OpenSignView>
     Ok(Some(OpenSignView {
         text: reader
             .words
-            .format("open-sign", &[("sign", Arg::text(short(&oldest.sign)))]),
+            .format("open-sign", &[("sign", Arg::text(short(&first.sign)))]),
         since_text: reader
             .words
             .format("open-sign-since", &[("day", Arg::text(since))]),

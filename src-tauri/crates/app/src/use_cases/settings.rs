@@ -61,7 +61,7 @@ pub(crate) fn settings_set(
 fn view(call: &Call<'_>) -> Result<SettingsView, Failure> {
     let kept = call.settings()?;
     let about = call.vault()?.about().load()?.unwrap_or_default();
-    let answers = about::from_record(&about, call.now);
+    let answers = about::from_record(&about, call.now, kept.units);
     let none = Answers::default();
     let walk = Walk {
         purpose: Purpose::About,

@@ -52,9 +52,18 @@ pub(crate) fn sign_clear(call: &mut Call<'_>, asked: ClearSign) -> Result<Nothin
     }
 }
 
-/// Who may clear a sign: an emergency only a clinician. A replaced joint or a fall makes some signs one.
-/// What this version does not know counts as one too.
+/// Who may clear a sign: an emergency only a clinician.
 pub(crate) fn clearing(about: &About, sign: &str) -> &'static [ClearedBy] {
+    if is_emergency(about, sign) {
+        &[ClearedBy::Clinician]
+    } else {
+        &[ClearedBy::Me, ClearedBy::Clinician]
+    }
+}
+
+/// Whether a sign is an emergency for this person: a replaced joint or a fall makes some signs one. What this
+/// version does not know counts as one too.
+pub(crate) fn is_emergency(about: &About, sign: &str) -> bool {
     let conditions = about.conditions.iter().flatten();
     let person = Person {
         conditions: conditions.filter_map(|id| Condition::from_id(id)).collect(),
@@ -62,7 +71,7 @@ pub(crate) fn clearing(about: &About, sign: &str) -> &'static [ClearedBy] {
         ..Person::default()
     };
     match WarningSign::from_id(sign).map(|sign| how_soon(sign, &person)) {
-        Some(Some(HowSoon::SameDay) | None) => &[ClearedBy::Me, ClearedBy::Clinician],
-        Some(Some(HowSoon::Emergency)) | None => &[ClearedBy::Clinician],
+        Some(Some(HowSoon::SameDay) | None) => false,
+        Some(Some(HowSoon::Emergency)) | None => true,
     }
 }

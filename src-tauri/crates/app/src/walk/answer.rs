@@ -11,6 +11,10 @@ pub(crate) enum NumberUnit {
     Kilograms,
     /// Pounds (avoirdupois).
     Pounds,
+    /// Centimetres.
+    Centimetres,
+    /// Inches.
+    Inches,
     /// Weeks.
     Weeks,
 }
@@ -22,6 +26,8 @@ impl NumberUnit {
         match self {
             Self::Kilograms => "kg",
             Self::Pounds => "lb",
+            Self::Centimetres => "cm",
+            Self::Inches => "in",
             Self::Weeks => "weeks",
         }
     }
@@ -32,6 +38,8 @@ impl NumberUnit {
         match id {
             "kg" => Some(Self::Kilograms),
             "lb" => Some(Self::Pounds),
+            "cm" => Some(Self::Centimetres),
+            "in" => Some(Self::Inches),
             "weeks" => Some(Self::Weeks),
             _ => None,
         }
@@ -40,6 +48,8 @@ impl NumberUnit {
 
 /// Grams in one pound (international yard and pound agreement, 1959: 0.45359237 kg exactly).
 pub(crate) const GRAMS_PER_POUND: f64 = 453.592_37;
+/// Millimetres in one inch (same agreement: 25.4 mm exactly).
+pub(crate) const MILLIMETRES_PER_INCH: f64 = 25.4;
 
 /// A number with its unit, in thousandths so that what was typed is kept to the digit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -74,7 +84,7 @@ impl Number {
         f64::from(self.thousandths) / 1000.0
     }
 
-    /// The mass in grams, rounded up so that no load is taken lighter than it was said to be. `None` for weeks.
+    /// The mass in grams, rounded up so that no load is taken lighter than it was said to be. `None`: no mass.
     #[must_use]
     pub(crate) fn grams(self) -> Option<u32> {
         match self.unit {
@@ -89,8 +99,25 @@ impl Number {
                 let grams = grams as u32;
                 Some(grams)
             }
-            NumberUnit::Weeks => None,
+            NumberUnit::Centimetres | NumberUnit::Inches | NumberUnit::Weeks => None,
         }
+    }
+
+    /// The length in millimetres, to the nearest. `None`: no length.
+    #[must_use]
+    pub(crate) fn millimetres(self) -> Option<u32> {
+        let millimetres = match self.unit {
+            NumberUnit::Centimetres => self.value() * 10.0,
+            NumberUnit::Inches => self.value() * MILLIMETRES_PER_INCH,
+            NumberUnit::Kilograms | NumberUnit::Pounds | NumberUnit::Weeks => return None,
+        };
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "at most 1.1e8"
+        )]
+        let whole = millimetres.round() as u32;
+        Some(whole)
     }
 }
 
@@ -222,6 +249,18 @@ mod tests {
         // 5 lb = 2267.96185 g.
         let typed = Number::from_decimal(5.0, NumberUnit::Pounds).unwrap();
         assert_eq!(typed.grams(), Some(2268));
+    }
+
+    #[test]
+    fn a_length_is_taken_in_millimetres_and_a_mass_is_none() {
+        // 66 in = 1676.4 mm.
+        let inches = Number::from_decimal(66.0, NumberUnit::Inches).unwrap();
+        assert_eq!(inches.millimetres(), Some(1676));
+        let centimetres = Number::from_decimal(167.5, NumberUnit::Centimetres).unwrap();
+        assert_eq!(centimetres.millimetres(), Some(1675));
+        assert_eq!(centimetres.grams(), None);
+        let pounds = Number::from_decimal(5.0, NumberUnit::Pounds).unwrap();
+        assert_eq!(pounds.millimetres(), None);
     }
 
     #[test]

@@ -40,6 +40,12 @@ question_ids!(
     WeeksSinceSurgery = "weeks_since_surgery",
     /// A fall in the last year.
     Fell = "fell",
+    /// Sex, where published figures differ by it.
+    Sex = "sex",
+    /// How tall.
+    Stature = "stature",
+    /// How heavy the person is.
+    BodyMass = "body_mass",
     /// What kind of thing.
     What = "what",
     /// How heavy, by everyday things.

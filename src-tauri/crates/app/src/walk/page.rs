@@ -54,6 +54,8 @@ pub(crate) struct QuestionView {
     pub(crate) value: Option<WireAnswer>,
     /// Whether "I'm not sure" is offered.
     pub(crate) not_sure: bool,
+    /// What the button says instead, where "I'm not sure" is not what it means.
+    pub(crate) not_sure_text: Option<String>,
     /// The number that is asked for.
     pub(crate) number: Option<NumberView>,
     /// `task`, `body`, `about` or `signs`.

@@ -1,6 +1,6 @@
 //! Questions, options and answers in words.
 
-use super::answer::{Answer, Number, NumberUnit};
+use super::answer::{Answer, MILLIMETRES_PER_INCH, Number, NumberUnit};
 use super::ids::QuestionId;
 use super::interruptions::InterruptionId;
 use super::question::{Choice, Label, Note};
@@ -118,11 +118,14 @@ impl Reader<'_> {
             }
             Answer::Pain(score) => self.pain(*score),
             Answer::Number(number) => self.number(*number),
+            Answer::NotSure if self.words.has(&word_id(id, Some("not-sure"))) => {
+                self.words.text("answer-not-said")
+            }
             Answer::NotSure => self.words.text("answer-not-sure"),
         }
     }
 
-    /// A number that was typed: a mass in the reader's unit, or weeks.
+    /// A number that was typed: a mass or a stature in the reader's unit, or weeks.
     #[must_use]
     pub(crate) fn number(&self, number: Number) -> String {
         match number.unit {
@@ -133,6 +136,10 @@ impl Reader<'_> {
                 let kilograms = number.value() * crate::words::KILOGRAMS_PER_POUND;
                 self.words.mass(kilograms, self.units, Rounding::Nearest)
             }
+            NumberUnit::Centimetres => self.words.stature(number.value(), self.units),
+            NumberUnit::Inches => self
+                .words
+                .stature(number.value() * MILLIMETRES_PER_INCH / 10.0, self.units),
             NumberUnit::Weeks => self.words.weeks(number.value()),
         }
     }

@@ -66,6 +66,7 @@ fn question_page(
             options: options.collect(),
             value: value.map(WireAnswer::from),
             not_sure: asked.not_sure,
+            not_sure_text: reader.optional(id, "not-sure"),
             number: match asked.kind {
                 Kind::Number(measure) => number_view(id, measure, value, reader),
                 _ => None,

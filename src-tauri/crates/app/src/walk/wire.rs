@@ -23,7 +23,7 @@ pub(crate) struct WireAnswer {
     /// A number.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(crate) number: Option<f64>,
-    /// Its unit: `kg`, `lb` or `weeks`.
+    /// Its unit: `kg`, `lb`, `cm`, `in` or `weeks`.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(crate) unit: Option<String>,
     /// "I'm not sure".

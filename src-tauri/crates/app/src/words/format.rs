@@ -8,6 +8,8 @@ pub const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 const CENTIMETRES_PER_INCH: f64 = 2.54;
 /// Metres in one foot, exact: same agreement.
 const METRES_PER_FOOT: f64 = 0.3048;
+/// Inches in one foot.
+const INCHES_PER_FOOT: f64 = 12.0;
 /// What rounding errors of unit conversion may add up to. Without it, 5 lb kept in kg could show as 4 lb.
 const CONVERSION_SLACK: f64 = 1e-6;
 
@@ -118,6 +120,23 @@ impl Words {
         }
     }
 
+    /// How tall somebody is, given in centimetres: to 1 cm, or in feet and whole inches.
+    #[must_use]
+    pub fn stature(&self, centimetres: f64, units: Units) -> String {
+        match units {
+            Units::Kilograms => self.length(centimetres, units, Rounding::Nearest),
+            Units::Pounds => {
+                let inches = (centimetres / CENTIMETRES_PER_INCH).round();
+                let feet = (inches / INCHES_PER_FOOT).floor();
+                let rest = inches - feet * INCHES_PER_FOOT;
+                unbroken(&self.format(
+                    "unit-feet-and-inches",
+                    &[("feet", Arg::Number(feet)), ("inches", Arg::Number(rest))],
+                ))
+            }
+        }
+    }
+
     /// A walking distance given in metres: to 1 m or 1 foot (0.1 below 1).
     #[must_use]
     pub fn distance(&self, metres: f64, units: Units, rounding: Rounding) -> String {
@@ -149,6 +168,11 @@ impl Words {
     }
 
     fn unit(&self, id: &str, number: f64) -> String {
-        self.format(id, &[("n", Arg::Number(number))])
+        unbroken(&self.format(id, &[("n", Arg::Number(number))]))
     }
+}
+
+/// The same text on one line: a number must not be parted from its unit.
+fn unbroken(text: &str) -> String {
+    text.replace(' ', "\u{a0}")
 }

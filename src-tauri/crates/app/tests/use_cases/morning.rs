@@ -16,7 +16,7 @@ fn yesterdays_lift_is_asked_about_and_todays_is_not() {
     let id = phone.lift(&Script::ordinary());
     assert_eq!(asked(&phone), json!([]));
     phone.later(A_DAY);
-    let text = "Yesterday: Box, 6 kg, from the floor. How is it today?";
+    let text = "Yesterday: Box, 6\u{a0}kg, from the floor. How is it today?";
     assert_eq!(asked(&phone), json!([{"id": id, "text": text}]));
 }
 

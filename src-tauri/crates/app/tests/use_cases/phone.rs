@@ -79,7 +79,8 @@ impl TestPhone {
         phone
     }
 
-    /// A phone whose owner has answered the questions about themselves: nothing to report, 40 to 64.
+    /// A phone whose owner has answered the questions about themselves: nothing to report, 40 to 64, a woman of
+    /// 166 cm who passed over how heavy she is.
     pub(crate) fn with_an_owner(name: &'static str) -> Self {
         let phone = Self::set_up(name);
         phone.ask(json!({"do": "walk_start"}));
@@ -87,6 +88,9 @@ impl TestPhone {
         phone.answer("age", json!({"choice": "40-64"}));
         phone.answer("conditions", json!({"choices": []}));
         phone.answer("fell", json!({"choice": "no"}));
+        phone.answer("sex", json!({"choice": "female"}));
+        phone.answer("stature", json!({"number": 166, "unit": "cm"}));
+        phone.answer("body_mass", json!({"not_sure": true}));
         phone.ask(json!({"do": "walk_drop"}));
         phone
     }

@@ -18,7 +18,7 @@ fn the_task_of_a_draft_is_kept_under_a_name() {
     phone.kill_and_unlock();
     assert_eq!(
         saved(&phone),
-        json!([{"id": id, "name": "Laundry basket", "text": "6 kg, from the floor"}])
+        json!([{"id": id, "name": "Laundry basket", "text": "6\u{a0}kg, from the floor"}])
     );
 }
 
@@ -30,7 +30,7 @@ fn the_task_of_an_entry_is_kept_under_a_name() {
         .but("mass_number", json!({"number": 7.3, "unit": "kg"}));
     let id = phone.lift(&script);
     phone.ask(json!({"do": "saved_keep", "name": "Parcel", "from": id}));
-    assert_eq!(saved(&phone)[0]["text"], "7.3 kg, from the floor");
+    assert_eq!(saved(&phone)[0]["text"], "7.3\u{a0}kg, from the floor");
 }
 
 #[test]
@@ -46,7 +46,7 @@ fn a_saved_task_asks_only_what_changes_and_every_answer_can_be_changed() {
     phone.ask(json!({"do": "walk_page", "question": "mass"}));
     let check = phone.answer("mass", json!({"choice": "water_bucket"}));
     assert_eq!(check["page"], "check");
-    assert!(check["rows"].to_string().contains("10 kg"));
+    assert!(check["rows"].to_string().contains("10\u{a0}kg"));
 }
 
 #[test]

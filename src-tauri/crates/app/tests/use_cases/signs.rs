@@ -142,6 +142,86 @@ fn a_child_is_told_who_can_help_before_anything_else_is_asked() {
     phone.answer("conditions", json!({"choices": []}));
     let page = phone.answer("fell", json!({"choice": "no"}));
     assert_eq!(page["card"]["outcome"], "refuse");
+    phone.ask(json!({"do": "lift_keep", "done": false}));
+    let page = phone.ask(json!({"do": "walk_start"}));
+    assert_eq!(page["card"]["outcome"], "refuse", "and not asked again");
+}
+
+/// The page to look answers over, with a body that was told without a bad day.
+fn at_the_check_page(phone: &TestPhone) {
+    let mut page = phone.ask(json!({"do": "walk_start"}));
+    let script = Script::ordinary();
+    while page["page"] == "question" {
+        let id = page["question"]["id"].as_str().expect("an id").to_owned();
+        page = phone.answer(&id, script.answer_to(&id).clone());
+    }
+    assert_eq!(page["page"], "check");
+}
+
+#[test]
+fn a_sign_ticked_after_the_check_page_leads_straight_to_care() {
+    for (sign, urgency) in [("saddle_numb", "emergency"), ("fever_unwell", "same_day")] {
+        let phone = TestPhone::with_an_owner("orchard");
+        // Once with the body told in this walk, once with the body kept from the walk before.
+        for _ in 0..2 {
+            at_the_check_page(&phone);
+            phone.ask(json!({"do": "walk_page", "question": "back"}));
+            let list = phone.answer("back", json!({"pain": 9}));
+            assert_eq!(list["question"]["id"], "signs_flare");
+            let page = phone.answer("signs_flare", json!({"choices": [sign]}));
+            assert_eq!(page["card"]["urgency"], urgency, "{page}");
+            phone.ask(json!({"do": "lift_keep", "done": false}));
+            phone.ask(clear(sign, "clinician"));
+            at_the_check_page_again(&phone);
+        }
+        at_the_check_page(&phone);
+        phone.ask(json!({"do": "walk_page", "question": "signs_today"}));
+        phone.answer("signs_today", json!({"choice": "yes"}));
+        let page = phone.answer("signs_full", json!({"choices": [sign]}));
+        assert_eq!(page["card"]["urgency"], urgency, "{page}");
+    }
+}
+
+/// The pain that brought up the short list is told again as none.
+fn at_the_check_page_again(phone: &TestPhone) {
+    at_the_check_page(phone);
+    phone.ask(json!({"do": "walk_page", "question": "back"}));
+    let page = phone.answer("back", json!({"pain": 3}));
+    assert_eq!(page["page"], "check");
+    phone.ask(json!({"do": "walk_drop"}));
+}
+
+#[test]
+fn with_a_sign_open_no_other_answer_leads_around_it() {
+    let phone = TestPhone::with_an_owner("orchard");
+    at_the_check_page(&phone);
+    phone.ask(json!({"do": "walk_page", "question": "back"}));
+    phone.answer("back", json!({"pain": 9}));
+    phone.answer("signs_flare", json!({"choices": ["saddle_numb"]}));
+    phone.ask(json!({"do": "walk_page", "question": "back"}));
+    let page = phone.answer("back", json!({"pain": 2}));
+    assert_eq!(page["card"]["urgency"], "emergency", "{page}");
+    phone.ask(json!({"do": "walk_page", "question": "start"}));
+    let page = phone.answer("start", json!({"choice": "knee"}));
+    assert_eq!(page["card"]["urgency"], "emergency", "{page}");
+}
+
+#[test]
+fn an_emergency_is_named_first_however_long_another_sign_is_open() {
+    let phone = TestPhone::with_an_owner("orchard");
+    phone.ask(json!({"do": "walk_start"}));
+    phone.answer("signs_today", json!({"choice": "yes"}));
+    phone.answer("signs_full", json!({"choices": ["night_pain"]}));
+    phone.later(60);
+    phone.ask(json!({"do": "walk_page", "question": "signs_full"}));
+    phone.answer(
+        "signs_full",
+        json!({"choices": ["night_pain", "saddle_numb"]}),
+    );
+    let open = phone.ask(json!({"do": "home"}))["open_sign"].take();
+    assert_eq!(open["signs"][0]["id"], "saddle_numb");
+    assert_eq!(open["signs"][1]["id"], "night_pain");
+    assert_eq!(open["since_text"], "Since: Today.");
 }
 
 #[test]

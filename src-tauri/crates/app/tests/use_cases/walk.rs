@@ -13,7 +13,7 @@ fn row<'a>(check: &'a Value, question: &str) -> &'a Value {
 #[test]
 fn the_first_walk_asks_about_the_person_first() {
     let phone = TestPhone::set_up("orchard");
-    let about = "signs_full age conditions fell";
+    let about = "signs_full age conditions fell sex stature body_mass";
     let thing = "what mass start reach often";
     let body = "back back_state knee_left knee_right other balance kneel";
     let expected = [about, thing, body].join(" ");
@@ -68,7 +68,7 @@ fn a_question_page_has_all_that_a_screen_needs() {
     assert_eq!(question["value"], Value::Null);
     assert_eq!(
         question["options"][1],
-        json!({"id": "flour", "label": "A bag of flour", "note": "1 kg", "picture": "flour"})
+        json!({"id": "flour", "label": "A bag of flour", "note": "1\u{a0}kg", "picture": "flour"})
     );
     assert_eq!(page["place"], json!({"at": 3, "of": 13}));
     assert_eq!(page["back"], "what");
@@ -80,7 +80,7 @@ fn who_thinks_in_pounds_sees_pounds() {
     let phone = TestPhone::with_an_owner("harbour");
     phone.ask(json!({"do": "settings_set", "units": "lb"}));
     let page = up_to(&phone, "mass");
-    assert_eq!(page["question"]["options"][5]["note"], "22 lb");
+    assert_eq!(page["question"]["options"][5]["note"], "22\u{a0}lb");
     let number = &phone.answer("mass", json!({"choice": "type_it"}))["question"]["number"];
     assert_eq!(
         (&number["unit"], &number["max"]),
@@ -106,12 +106,12 @@ fn from_the_check_page_one_answer_is_changed() {
     let check = phone.answer("kneel", json!({"choice": "yes"}));
     assert_eq!(check["page"], "check");
     assert_eq!(check["back"], "kneel");
-    assert_eq!(row(&check, "mass"), "6 kg");
+    assert_eq!(row(&check, "mass"), "6\u{a0}kg");
     assert_eq!(row(&check, "back"), "3 out of 10");
     phone.ask(json!({"do": "walk_page", "question": "mass"}));
     phone.answer("mass", json!({"choice": "type_it"}));
     let check = phone.answer("mass_number", json!({"number": 7.5, "unit": "kg"}));
-    assert_eq!(row(&check, "mass"), "7.5 kg");
+    assert_eq!(row(&check, "mass"), "7.5\u{a0}kg");
 }
 
 #[test]

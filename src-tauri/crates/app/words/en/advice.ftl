@@ -173,8 +173,8 @@ change-find-mass = Find out what it weighs. Tip a corner, read the label or open
 change-find-mass-word-1 = Tip a corner
 change-find-mass-word-2 = Feel the weight
 change-find-mass-word-3 = Then decide
-change-bring-closer = Slide it close to your feet before you lift. Hands no more than { $to } from your ankles.
-change-bring-closer-word-1 = Slide it close
+change-bring-closer = Bring it close to you before you lift. Hands no more than { $to } from your ankles.
+change-bring-closer-word-1 = Bring it close
 change-bring-closer-word-2 = Stand near
 change-bring-closer-word-3 = Then lift
 change-better-grip = Put it in a bag, a box or a blanket, so that you can hold it well.
@@ -214,7 +214,7 @@ change-second-person-word-1 = Call somebody
 change-second-person-word-2 = Count to three
 change-second-person-word-3 = Lift together
 
-change-together = Do all of this. { $steps }
+change-together = Do all of these. { $steps }
 change-then = Then: { $ways }.
 change-then-again = Then ask here again.
 

@@ -14,6 +14,7 @@ unit-feet =
         [one] { $n } foot
        *[other] { $n } feet
     }
+unit-feet-and-inches = { $feet } ft { $inches } in
 unit-weeks =
     { $n ->
         [one] { $n } week

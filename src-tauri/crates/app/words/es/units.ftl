@@ -18,6 +18,7 @@ unit-feet =
         [one] { $n } pie
        *[other] { $n } pies
     }
+unit-feet-and-inches = { $feet } pies { $inches } pulgadas
 unit-weeks =
     { $n ->
         [one] { $n } semana

@@ -115,10 +115,23 @@ fn signs_in(lists: &[QuestionId], given: &Answers) -> Option<Vec<String>> {
 
 /// The person is kept as soon as all of it was answered.
 fn keep_about(call: &Call<'_>, standing: &mut Standing, vault: &Vault) -> Result<(), VaultError> {
-    let walk = standing.walk();
-    if !walk.is_complete(Group::About) {
+    if !standing.walk().is_complete(Group::About) {
         return Ok(());
     }
+    keep_about_so_far(call, standing, vault)
+}
+
+/// Keeps the person by what was answered; the rest counts as passed over. For who cannot be advised here:
+/// they are not asked the rest, and not the same again at the next lift.
+///
+/// # Errors
+/// What writing the vault gives.
+pub(crate) fn keep_about_so_far(
+    call: &Call<'_>,
+    standing: &mut Standing,
+    vault: &Vault,
+) -> Result<(), VaultError> {
+    let walk = standing.walk();
     let now = moment::to_record(call.now);
     standing.about = about::to_record(&walk, &standing.about, now);
     vault.about().save(&standing.about)

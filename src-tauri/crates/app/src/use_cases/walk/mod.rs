@@ -16,7 +16,7 @@ use crate::walk::flow::Step;
 use crate::walk::ids::QuestionId;
 use crate::walk::page::Page;
 use crate::walk::question::Group;
-use crate::walk::questions::question;
+use crate::walk::questions::{about, question};
 use crate::walk::view;
 use crate::walk::wire::WireAnswer;
 use door::ErrorCode;
@@ -154,9 +154,12 @@ fn answer_question(
             None => finish_about(call, standing),
         };
     }
-    let may_end_it =
-        group == Group::Signs || (group == Group::About && standing.walk().is_complete(group));
+    // Whatever the answer: with a sign open the walk ends here, never on the page to look answers over.
+    let may_end_it = group != Group::About || about::is_decided(&standing.walk());
     if may_end_it && let Some(advice) = judging::judge_early(call, &standing)? {
+        if group == Group::About {
+            answering::keep_about_so_far(call, &mut standing, call.vault()?)?;
+        }
         return judging::keep_advice(call, &mut standing, &advice);
     }
     next_page(call, &standing)

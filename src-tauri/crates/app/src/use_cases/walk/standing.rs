@@ -78,7 +78,7 @@ impl Standing {
         let body = kept_body(vault, now)?;
         let holds =
             |at: Option<record::Moment>, span| at.is_some_and(|at| still_holds(at, now, span));
-        let remembered = about::from_record(&about, now);
+        let remembered = about::from_record(&about, now, call.settings()?.units);
         let mut kept = Answers::default();
         if draft.purpose == DraftPurpose::Lift && holds(about.asked_at, ABOUT_KEPT) {
             kept.take_over(&remembered);

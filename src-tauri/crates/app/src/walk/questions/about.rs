@@ -1,4 +1,5 @@
-//! The person. Asked at first use, kept for a month, then asked again.
+//! The person. Asked at first use, kept for a month, then asked again. Sex, stature and body mass may be
+//! passed over; that too holds for a month.
 
 use crate::walk::flow::Walk;
 use crate::walk::ids::QuestionId;
@@ -12,6 +13,23 @@ const fn about(kind: Kind, asked: fn(&Walk<'_>) -> bool) -> Question {
         not_sure: true,
         asked,
     }
+}
+
+/// The questions that decide whether somebody may be advised at all. The others only make figures fit.
+pub(crate) const DECIDING: [QuestionId; 5] = [
+    QuestionId::Age,
+    QuestionId::Conditions,
+    QuestionId::PregnancyWeeks,
+    QuestionId::WeeksSinceSurgery,
+    QuestionId::Fell,
+];
+
+/// Whether all of those that this walk asks are answered.
+#[must_use]
+pub(crate) fn is_decided(walk: &Walk<'_>) -> bool {
+    DECIDING
+        .iter()
+        .all(|question| !walk.asks(*question) || walk.has(*question))
 }
 
 /// Age band.
@@ -63,3 +81,15 @@ pub(crate) const FELL: Question = about(
     Kind::Choice(&[Choice::words("no"), Choice::words("yes")]),
     |_| true,
 );
+
+/// Sex: published figures differ by it. Passed over, the women's hold, which are the lower ones.
+pub(crate) const SEX: Question = about(
+    Kind::Choice(&[Choice::words("female"), Choice::words("male")]),
+    |_| true,
+);
+
+/// Stature. Passed over, the figures hold for small and for tall people.
+pub(crate) const STATURE: Question = about(Kind::Number(Measure::Stature), |_| true);
+
+/// The mass of the person. Passed over, the figures hold for light and for heavy people.
+pub(crate) const BODY_MASS: Question = about(Kind::Number(Measure::BodyMass), |_| true);
