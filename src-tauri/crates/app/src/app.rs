@@ -12,7 +12,7 @@ use door::{ErrorCode, Parsed};
 use std::fs;
 use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
-use vault::{Cost, Folder};
+use vault::{Cost, Folder, Vault};
 
 /// The app's folder cannot be used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -31,7 +31,8 @@ pub struct App {
 }
 
 impl App {
-    /// Opens the app's folder and makes it if need be. Touches no vault yet.
+    /// Opens the app's folder and makes it if need be. Opens no vault yet; an erase that was stopped half way
+    /// is carried through.
     ///
     /// # Errors
     /// [`AppError::Folder`].
@@ -54,6 +55,8 @@ impl App {
         #[cfg(unix)]
         std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
         builder.create(folder).map_err(refused)?;
+        // What cannot be removed now is tried again at the next start; until then the folder counts as empty.
+        let _ = Vault::finish_erase(&Folder::new(folder));
         let device = device::load(folder).map_err(refused)?;
         let words = Words::load(device.language);
         let state = State {

@@ -3,7 +3,8 @@
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::{
-    first_start, hello, history, home, keep, morning, saved, settings, signs, unlock, walk,
+    erase, first_start, hello, history, home, keep, morning, passphrase, saved, settings, signs,
+    unlock, walk,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -72,6 +73,8 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "saved_drop", unlocked, saved::saved_drop;
     "settings", unlocked, settings::settings;
     "settings_set", unlocked, settings::settings_set;
+    "passphrase_change", unlocked, passphrase::passphrase_change;
+    "erase_everything", unlocked, erase::erase_everything;
     "sign_clear", unlocked, signs::sign_clear;
 ];
 

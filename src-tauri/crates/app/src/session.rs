@@ -42,6 +42,14 @@ impl Session {
         }
     }
 
+    /// The open vault, for a change to the vault itself.
+    pub(crate) fn vault_mut(&mut self) -> Option<&mut Vault> {
+        match self {
+            Self::Open { vault, .. } => Some(vault),
+            Self::Locked => None,
+        }
+    }
+
     /// Whether no vault is open.
     #[must_use]
     pub(crate) const fn is_locked(&self) -> bool {

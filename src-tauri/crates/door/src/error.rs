@@ -88,6 +88,8 @@ error_codes! {
     DiskFull = "disk_full", "there is no room left on the device";
     /// Reading or writing failed.
     StorageFailed = "storage_failed", "reading or writing failed";
+    /// Not everything could be erased; the next start goes on with it.
+    EraseUnfinished = "erase_unfinished", "not everything could be erased";
     /// The device gave no random numbers.
     RandomnessFailed = "randomness_failed", "the device gave no random numbers";
     /// Nothing has this id.

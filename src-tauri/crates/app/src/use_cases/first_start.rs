@@ -42,12 +42,7 @@ pub(crate) fn first_start(call: &mut Call<'_>, asked: FirstStart) -> Result<Open
         used_for: read(UsedFor::from_id(&asked.r#use), "use")?,
         units: read(Units::from_id(&asked.units), "units")?,
     };
-    if asked.passphrase.passphrase().characters() < SHORTEST_PASSPHRASE {
-        return Err(Failure::at(ErrorCode::PassphraseShort, "passphrase"));
-    }
-    if asked.passphrase.passphrase() != asked.again.passphrase() {
-        return Err(Failure::at(ErrorCode::PassphraseMismatch, "again"));
-    }
+    check_new(&asked.passphrase, &asked.again, "passphrase")?;
     let world = call.world;
     let mut random = |bytes: &mut [u8]| world.fill_random(bytes).map_err(|_| NoRandomness);
     let vault = Vault::create_at_cost(
@@ -61,6 +56,20 @@ pub(crate) fn first_start(call: &mut Call<'_>, asked: FirstStart) -> Result<Open
     Ok(Opened {
         r#use: settings.used_for.id(),
     })
+}
+
+/// Whether a new passphrase, named `field`, is long enough and was typed the same twice.
+///
+/// # Errors
+/// `passphrase_short` at `field`; `passphrase_mismatch` at `again`.
+pub(crate) fn check_new(new: &Secret, again: &Secret, field: &str) -> Result<(), Failure> {
+    if new.passphrase().characters() < SHORTEST_PASSPHRASE {
+        return Err(Failure::at(ErrorCode::PassphraseShort, field));
+    }
+    if new.passphrase() != again.passphrase() {
+        return Err(Failure::at(ErrorCode::PassphraseMismatch, "again"));
+    }
+    Ok(())
 }
 
 /// A word from a closed list, or the failure that names its field.

@@ -1,12 +1,14 @@
 //! What the app can do, one use case a file: a typed command in, a typed reply out.
 
 pub(crate) mod entry;
+pub(crate) mod erase;
 pub(crate) mod first_start;
 pub(crate) mod hello;
 pub(crate) mod history;
 pub(crate) mod home;
 pub(crate) mod keep;
 pub(crate) mod morning;
+pub(crate) mod passphrase;
 pub(crate) mod saved;
 pub(crate) mod settings;
 pub(crate) mod signs;

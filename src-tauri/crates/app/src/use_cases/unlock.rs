@@ -19,8 +19,7 @@ pub(crate) struct Unlock {
     passphrase: Secret,
 }
 
-/// Opens the vault. After three wrong tries there is a wait, which a restart does not shorten: the try is
-/// counted on the disk before it is made.
+/// Opens the vault.
 ///
 /// # Errors
 /// `not_set_up`, `try_later`, `wrong_passphrase`, `vault_missing`, `vault_damaged`, `vault_foreign`,
@@ -29,6 +28,25 @@ pub(crate) fn unlock(call: &mut Call<'_>, asked: Unlock) -> Result<Opened, Failu
     if Vault::state(call.folder)? == VaultState::Absent {
         return Err(Failure::new(ErrorCode::NotSetUp));
     }
+    let vault = try_passphrase(call, "passphrase", |call| {
+        Vault::open(call.folder, asked.passphrase.passphrase())
+    })?;
+    call.state.session = Session::open(vault, call.now);
+    Ok(Opened {
+        r#use: call.settings()?.used_for.id(),
+    })
+}
+
+/// Makes one try at the passphrase. After three wrong ones there is a wait, which a restart does not shorten:
+/// the try is counted on the disk before it is made.
+///
+/// # Errors
+/// `try_later`; `wrong_passphrase` at `field`; whatever else `open` gives, which does not count as a try.
+pub(crate) fn try_passphrase<T>(
+    call: &mut Call<'_>,
+    field: &str,
+    open: impl FnOnce(&mut Call<'_>) -> Result<T, VaultError>,
+) -> Result<T, Failure> {
     let before = call.state.device.tries;
     let left_s = before.left_s(call.now);
     if left_s > 0 {
@@ -40,17 +58,12 @@ pub(crate) fn unlock(call: &mut Call<'_>, asked: Unlock) -> Result<Opened, Failu
         return Err(Failure::try_later(left_s));
     }
     keep_tries(call, before.and_one(call.now));
-    match Vault::open(call.folder, asked.passphrase.passphrase()) {
-        Ok(vault) => {
-            call.state.session = Session::open(vault, call.now);
+    match open(call) {
+        Ok(opened) => {
             keep_tries(call, WrongTries::default());
-            Ok(Opened {
-                r#use: call.settings()?.used_for.id(),
-            })
+            Ok(opened)
         }
-        Err(VaultError::WrongPassphrase) => {
-            Err(Failure::at(ErrorCode::WrongPassphrase, "passphrase"))
-        }
+        Err(VaultError::WrongPassphrase) => Err(Failure::at(ErrorCode::WrongPassphrase, field)),
         Err(error) => {
             // No passphrase was tried to the end, so it does not count.
             keep_tries(call, before);

@@ -96,7 +96,7 @@ fn the_language_is_kept_before_there_is_a_vault() {
 fn errors_are_said_in_the_language_of_the_phone() {
     let phone = TestPhone::new("harbour");
     let said = |phone: &TestPhone| phone.line(r#"{"do":"home"}"#);
-    assert!(said(&phone).contains("The app is locked."));
+    assert!(said(&phone).contains("Your notes are locked."));
     phone.ask(json!({"do": "language_set", "language": "es"}));
-    assert!(said(&phone).contains("La app está cerrada."));
+    assert!(said(&phone).contains("Sus notas están cerradas."));
 }

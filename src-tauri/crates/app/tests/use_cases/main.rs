@@ -15,6 +15,7 @@ mod history;
 mod keep;
 mod lines;
 mod morning;
+mod passphrase;
 mod phone;
 mod random_walks;
 mod saved;

@@ -19,26 +19,27 @@ error-no-posture = This way cannot be done here. Nothing was changed. Choose ano
 
 ## Locked and unlocked
 
-error-locked = The app is locked. Your data is still there. Type your passphrase to open it.
-error-already-set-up = The app is set up already. Nothing was changed. Open it with your passphrase.
-error-not-set-up = The app is not set up yet. Nothing is lost. Start by choosing a passphrase.
+error-locked = Your notes are locked. They are still there. Type your passphrase to open them.
+error-already-set-up = There are notes here already. Nothing was changed. Open them with your passphrase.
+error-not-set-up = There are no notes here yet. Nothing is lost. Start by choosing a passphrase.
 error-passphrase-short = That passphrase is too short. Nothing was changed. Use 10 signs or more. Some words in a row work well.
 error-passphrase-mismatch = The two passphrases are not the same. Nothing was changed. Type both again.
-error-wrong-passphrase = That passphrase does not open the app. Your data is still there. Check capital letters and try again.
+error-wrong-passphrase = That passphrase does not open your notes. Your notes are still there. Check capital letters and try again.
 error-try-later =
     { $seconds ->
-        [one] Too many wrong tries. Your data is still there. Wait { $seconds } second, then try again.
-       *[other] Too many wrong tries. Your data is still there. Wait { $seconds } seconds, then try again.
+        [one] Too many wrong tries. Your notes are still there. Wait { $seconds } second, then try again.
+       *[other] Too many wrong tries. Your notes are still there. Wait { $seconds } seconds, then try again.
     }
 
-## The data on this phone
+## The notes on this phone
 
-error-vault-missing = A file with your data is missing. The app changed nothing. Put the file back if you moved it.
-error-vault-damaged = A file with your data is damaged. The app left it as it is. Bring back a copy if you have one.
+error-vault-missing = A file with your notes is missing. The app changed nothing. Put the file back if you moved it.
+error-vault-damaged = A file with your notes is damaged. The app left it as it is. Bring back a copy if you have one.
 error-vault-foreign = The file in this place is not from this app. The app left it as it is. Put the right file back.
-error-vault-newer = Your data is from a newer version of the app. Nothing is lost. Get the newer version to open it.
+error-vault-newer = Your notes are from a newer version of the app. Nothing is lost. Get the newer version to open them.
 error-disk-full = There is no room left on this phone. What was kept before is still there. Make some room and try again.
 error-storage-failed = The phone could not read or write. What was kept before is still there. Close the app and try again.
+error-erase-unfinished = Not all was erased. Do not count on your notes any more. Close the app and open it again to finish.
 error-randomness-failed = The phone gave no random numbers. Nothing was changed. Start the phone again and try once more.
 
 ## The walk and the history

@@ -19,26 +19,27 @@ error-no-posture = Esta forma no se puede hacer aquí. No cambió nada. Elija ot
 
 ## Cerrada y abierta
 
-error-locked = La app está cerrada. Sus datos siguen ahí. Escriba su frase de paso para abrirla.
-error-already-set-up = La app ya está lista. No cambió nada. Ábrala con su frase de paso.
-error-not-set-up = La app aún no está lista. No se ha perdido nada. Empiece por elegir una frase de paso.
+error-locked = Sus notas están cerradas. Siguen ahí. Escriba su frase de paso para abrirlas.
+error-already-set-up = Aquí ya hay notas. No cambió nada. Ábralas con su frase de paso.
+error-not-set-up = Aquí aún no hay notas. No se ha perdido nada. Empiece por elegir una frase de paso.
 error-passphrase-short = Esa frase de paso es muy corta. No cambió nada. Use 10 signos o más. Unas palabras seguidas van bien.
 error-passphrase-mismatch = Las dos frases de paso no son iguales. No cambió nada. Escriba las dos otra vez.
-error-wrong-passphrase = Esa frase de paso no abre la app. Sus datos siguen ahí. Mire las mayúsculas y pruebe otra vez.
+error-wrong-passphrase = Esa frase de paso no abre sus notas. Sus notas siguen ahí. Mire las mayúsculas y pruebe otra vez.
 error-try-later =
     { $seconds ->
-        [one] Demasiados fallos seguidos. Sus datos siguen ahí. Espere { $seconds } segundo y pruebe otra vez.
-       *[other] Demasiados fallos seguidos. Sus datos siguen ahí. Espere { $seconds } segundos y pruebe otra vez.
+        [one] Demasiados fallos seguidos. Sus notas siguen ahí. Espere { $seconds } segundo y pruebe otra vez.
+       *[other] Demasiados fallos seguidos. Sus notas siguen ahí. Espere { $seconds } segundos y pruebe otra vez.
     }
 
-## Los datos en este teléfono
+## Las notas en este teléfono
 
-error-vault-missing = Falta un archivo con sus datos. La app no cambió nada. Si lo movió, póngalo donde estaba.
-error-vault-damaged = Un archivo con sus datos está dañado. La app lo dejó como está. Ponga una copia, si tiene una.
+error-vault-missing = Falta un archivo con sus notas. La app no cambió nada. Si lo movió, póngalo donde estaba.
+error-vault-damaged = Un archivo con sus notas está dañado. La app lo dejó como está. Ponga una copia, si tiene una.
 error-vault-foreign = El archivo en este lugar no es de esta app. La app lo dejó como está. Ponga el suyo otra vez.
-error-vault-newer = Sus datos son de una versión más nueva de la app. No se ha perdido nada. Instale la versión nueva para abrirlos.
+error-vault-newer = Sus notas son de una versión más nueva de la app. No se ha perdido nada. Instale la versión nueva para abrirlas.
 error-disk-full = No queda sitio en este teléfono. Lo guardado antes sigue ahí. Haga sitio y pruebe otra vez.
 error-storage-failed = El teléfono no pudo leer o escribir. Lo guardado antes sigue ahí. Cierre la app y pruebe otra vez.
+error-erase-unfinished = No se borró todo. No cuente más con sus notas. Cierre la app y vuelva a abrirla para acabar.
 error-randomness-failed = El teléfono no dio números al azar. No cambió nada. Reinicie el teléfono y pruebe otra vez.
 
 ## El recorrido y el historial

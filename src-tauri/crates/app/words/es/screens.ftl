@@ -23,7 +23,7 @@ screen-error-title = Revise esto, por favor
 screen-error-prefix = Problema:
 screen-error-page-title = Esta página no se abrió
 screen-try-again = Probar otra vez
-screen-unreachable = No llegó respuesta. Sus notas siguen igual. Cierre la aplicación y vuelva a abrirla.
+screen-unreachable = No llegó respuesta. Sus notas siguen igual. Cierre la app y vuelva a abrirla.
 
 ## Primer arranque
 
