@@ -16,4 +16,5 @@ pub mod quantity;
 pub mod reason;
 pub mod rules;
 pub mod task;
+pub mod transfer;
 pub mod way;
