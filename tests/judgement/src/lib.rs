@@ -5,3 +5,6 @@ pub mod any;
 pub mod example;
 pub mod grid;
 pub mod laws;
+pub mod moving;
+pub mod moving_grid;
+pub mod moving_laws;

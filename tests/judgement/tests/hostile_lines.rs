@@ -128,7 +128,6 @@ fn every_code_of_reading_has_a_vector() {
         ErrorCode::OutOfRange,
         ErrorCode::AnswerNeeded,
         ErrorCode::Contradiction,
-        ErrorCode::NotBuilt,
     ] {
         assert!(
             vectors.iter().any(|(_, vector)| vector.code == code.id()),

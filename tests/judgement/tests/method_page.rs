@@ -1,4 +1,4 @@
-//! The page on the judgement names every reason, under the step it speaks at and with its source.
+//! The pages on the judgement name every reason, under the step it speaks at and with its source.
 
 #![cfg(test)]
 
@@ -6,11 +6,12 @@ use lifting::advise::change::ChangeStep;
 use lifting::reason::ReasonId;
 
 const PAGE: &str = include_str!("../../../docs/method/judgement.md");
+const MOVING_PEOPLE: &str = include_str!("../../../docs/method/transfer.md");
 
 /// The heading under which a reason's row stands, and the row.
 fn row(id: &str) -> Option<(&'static str, &'static str)> {
     let mut heading = "";
-    for line in PAGE.lines() {
+    for line in PAGE.lines().chain(MOVING_PEOPLE.lines()) {
         if let Some(title) = line.strip_prefix("## ") {
             heading = title;
         }
@@ -64,10 +65,9 @@ fn every_file_it_names_is_there() {
     let root = concat!(env!("CARGO_MANIFEST_DIR"), "/../../");
     let code = "src-tauri/crates/lifting/src/";
     let tests = "tests/judgement/tests/";
-    let names = PAGE
-        .split('`')
-        .skip(1)
-        .step_by(2)
+    let names = [PAGE, MOVING_PEOPLE]
+        .into_iter()
+        .flat_map(|page| page.split('`').skip(1).step_by(2))
         .filter(|name| name.ends_with(".rs"));
     for name in names {
         let there = [code, tests, ""]

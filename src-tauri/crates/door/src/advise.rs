@@ -7,12 +7,15 @@ mod person;
 mod plan;
 mod reply;
 mod request;
+mod transfer;
+mod transfer_reply;
 
 pub use change::{ChangeReply, StepReply, change_reply};
 pub use reply::{
     AdviceReply, LoadsReply, NoTexts, ReasonReply, RuledOutReply, Texts, advice_reply,
     proposal_reply, reason_replies,
 };
+pub use transfer_reply::move_reply;
 
 pub(crate) use object::ObjectWire;
 pub(crate) use person::PersonWire;
@@ -31,6 +34,7 @@ pub(crate) fn fields() -> Vec<PartFields> {
         ("object", fields_of::<ObjectWire>()),
         ("history", fields_of::<history::HistoryWire>()),
         ("recent", fields_of::<history::RecentWire>()),
+        ("transfer", fields_of::<transfer::TransferWire>()),
     ];
     parts.extend(plan::fields());
     parts
@@ -40,13 +44,14 @@ pub(crate) fn fields() -> Vec<PartFields> {
 ///
 /// # Errors
 /// What [`read`] gives, and `out_of_range`, `missing_field`, `answer_needed`, `contradiction`,
-/// `too_long` (a note) and `not_built` (a task about moving people) with the field's path.
+/// and `too_long` (a note, a sign) with the field's path.
 pub(crate) fn advise(
     body: Map<String, Value>,
     texts: &dyn Texts,
 ) -> Result<AdviceReply, DoorError> {
     Ok(match read::<AdviseWire>(body)?.checked()? {
         Asked::Lift(request) => advice_reply(&lifting::advise::advise(&request), texts),
+        Asked::Transfer(request) => move_reply(&lifting::transfer::advise(&request), texts),
         Asked::Progress {
             person,
             plan,

@@ -147,13 +147,17 @@ fn a_plan_must_say_whether_it_holds() {
 }
 
 #[test]
-fn the_task_must_be_named_and_may_not_be_built() {
+fn the_task_must_be_named_and_its_part_be_there() {
     refuses(&with("/task", Value::Null), "missing_field", "task");
     refuses(&with("/task", json!("dance")), "not_a_choice", "task");
-    refuses(&with("/task", json!("transfer")), "not_built", "task");
-    refuses(&with("/task", json!("floor_recovery")), "not_built", "task");
+    for task in ["transfer", "floor_recovery"] {
+        let mut moving = with("/task", json!(task));
+        refuses(&moving, "contradiction", "object");
+        moving["object"] = Value::Null;
+        refuses(&moving, "missing_field", "transfer");
+    }
     refuses(
-        &with("/transfer", json!({"workers": 1})),
+        &with("/transfer", json!({"move": "catch"})),
         "contradiction",
         "transfer",
     );

@@ -33,6 +33,15 @@ listed!(
     lifting::task::Coupling,
     lifting::task::HeightWord,
     lifting::task::ReachWord,
+    lifting::transfer::client::Ability,
+    lifting::transfer::client::Follows,
+    lifting::transfer::client::Help,
+    lifting::transfer::client::Limb,
+    lifting::transfer::client::Move,
+    lifting::transfer::client::WeightBearing,
+    lifting::transfer::equipment::Equipment,
+    lifting::transfer::limit::Hindrance,
+    lifting::transfer::way::PeopleWay,
     lifting::way::Way,
 );
 

@@ -19,7 +19,7 @@ mod task_limit;
 
 pub use advise::{
     AdviceReply, ChangeReply, LoadsReply, NoTexts, ReasonReply, RuledOutReply, StepReply, Texts,
-    advice_reply, change_reply, proposal_reply, reason_replies,
+    advice_reply, change_reply, move_reply, proposal_reply, reason_replies,
 };
 pub use answer::{COMMANDS, answer, answer_alone, answer_parsed, answer_with};
 pub use error::{DoorError, ErrorCode, ok_line};

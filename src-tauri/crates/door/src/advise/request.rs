@@ -4,14 +4,15 @@ use super::history::{HistoryWire, RecentWire};
 use super::object::ObjectWire;
 use super::person::PersonWire;
 use super::plan::PlanWire;
+use super::transfer::TransferWire;
 use crate::choice::{Choice, Listed};
 use crate::error::{DoorError, ErrorCode};
 use lifting::advise::Request;
 use lifting::body::Person;
 use lifting::plan::Plan;
 use lifting::progress::History;
+use lifting::transfer::TransferRequest;
 use serde::Deserialize;
-use serde::de::IgnoredAny;
 
 /// What is asked about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,7 +42,7 @@ pub(crate) struct AdviseWire {
     task: Option<Choice<About>>,
     person: Option<PersonWire>,
     object: Option<ObjectWire>,
-    transfer: Option<IgnoredAny>,
+    transfer: Option<TransferWire>,
     plan: Option<PlanWire>,
     history: Option<HistoryWire>,
     recent: Option<RecentWire>,
@@ -52,6 +53,8 @@ pub(crate) struct AdviseWire {
 pub(crate) enum Asked {
     /// Advice on one lift.
     Lift(Box<Request>),
+    /// Advice on moving a person.
+    Transfer(Box<TransferRequest>),
     /// The next step in the plan.
     Progress {
         /// Who.
@@ -67,15 +70,20 @@ impl AdviseWire {
     /// What is asked, every number checked.
     pub(crate) fn checked(self) -> Result<Asked, DoorError> {
         let about = needed(self.task, "task")?.0;
-        if matches!(about, About::Transfer | About::FloorRecovery) {
-            return Err(DoorError::at(ErrorCode::NotBuilt, "task"));
-        }
-        if self.transfer.is_some() {
-            return Err(DoorError::at(ErrorCode::Contradiction, "transfer"));
-        }
+        let moves_a_person = matches!(about, About::Transfer | About::FloorRecovery);
+        consistent("transfer", moves_a_person || self.transfer.is_none())?;
+        consistent("object", !moves_a_person || self.object.is_none())?;
         let person = needed(self.person, "person")?.checked()?;
         let object = self.object.map(ObjectWire::checked).transpose()?;
         let plan = self.plan.map(PlanWire::checked).transpose()?;
+        if moves_a_person {
+            let floor = about == About::FloorRecovery;
+            return Ok(Asked::Transfer(Box::new(TransferRequest {
+                worker: person,
+                plan,
+                moving: needed(self.transfer, "transfer")?.checked(floor)?,
+            })));
+        }
         let history = self.history.map(HistoryWire::checked).transpose()?;
         let recent = self.recent.unwrap_or_default().checked()?;
         if about == About::Progress {
@@ -99,4 +107,12 @@ impl AdviseWire {
 
 fn needed<T>(value: Option<T>, field: &str) -> Result<T, DoorError> {
     value.ok_or_else(|| DoorError::at(ErrorCode::MissingField, field))
+}
+
+fn consistent(field: &str, is_so: bool) -> Result<(), DoorError> {
+    if is_so {
+        Ok(())
+    } else {
+        Err(DoorError::at(ErrorCode::Contradiction, field))
+    }
 }
