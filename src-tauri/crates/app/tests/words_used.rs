@@ -8,17 +8,23 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 26] = [
+const COMPOSED: [&str; 32] = [
     "alternative-",
     "authority-",
     "because-",
     "caution-",
     "change-",
+    "client-sign-",
     "entry-",
     "figure-asks-",
+    "equipment-",
     "error-",
     "from-",
     "interruption-",
+    "move-",
+    "move-check-",
+    "move-else-",
+    "move-stop-",
     "outcome-",
     "question-",
     "reason-",

@@ -13,6 +13,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/reasons.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens.ftl")),
             include_str!(concat!("../../words/", $folder, "/signs.ftl")),
+            include_str!(concat!("../../words/", $folder, "/transfer.ftl")),
             include_str!(concat!("../../words/", $folder, "/units.ftl")),
         ]
     };

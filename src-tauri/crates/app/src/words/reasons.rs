@@ -9,14 +9,15 @@ use lifting::way::Way;
 /// What stands for a value that is not known: messages choose other words by it.
 const NOT_KNOWN: &str = "none";
 /// Values without which a message has other words ready.
-const MAY_BE_UNKNOWN: [&str; 5] = ["guess", "high", "overdue", "pain", "what"];
+const MAY_BE_UNKNOWN: [&str; 6] = ["guess", "high", "overdue", "pain", "people", "what"];
 /// Values that a rule always gives, with the message to show if one should be missing after all.
-const ALWAYS_GIVEN: [(&str, &str); 9] = [
+const ALWAYS_GIVEN: [(&str, &str); 10] = [
     ("distance", "value-unknown"),
     ("guide", "value-unknown"),
     ("limit", "value-unknown"),
     ("max", "value-unknown"),
     ("region", "region-unknown"),
+    ("share", "value-unknown"),
     ("side", "side-unknown"),
     ("sign", "sign-short-unknown"),
     ("stage", "value-unknown"),
@@ -124,9 +125,13 @@ impl Words {
 fn mass_rounding(id: ReasonId, name: &str) -> Rounding {
     match (id, name) {
         (_, "max" | "limit" | "guide") => Rounding::Down,
-        (ReasonId::OverPlanCeiling | ReasonId::OverLight | ReasonId::MassUnknown, _) => {
-            Rounding::Up
-        }
+        (
+            ReasonId::OverPlanCeiling
+            | ReasonId::OverLight
+            | ReasonId::MassUnknown
+            | ReasonId::ShareOverLimit,
+            _,
+        ) => Rounding::Up,
         _ => Rounding::Nearest,
     }
 }
