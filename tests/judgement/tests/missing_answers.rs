@@ -53,7 +53,9 @@ mod back {
         for way in [Way::HipHinge, Way::FreeBend] {
             let answer = not_asked(0.1).ask();
             assert!(!answer.offers(way));
-            assert!(answer.why_not(way).contains(&ReasonId::BackNotAsked));
+            let because = answer.why_not(way);
+            assert_eq!(because.first(), Some(&ReasonId::BackNotAsked));
+            assert!(!because.contains(&ReasonId::BackVolatile), "nobody said so");
         }
         assert_eq!(not_asked(6.0).ask().first(), Some(Way::Squat));
         assert!(not_asked(6.0).ask().warns(Caution::AidOrHelpFirst));

@@ -246,6 +246,18 @@ mod cautions {
     }
 
     #[test]
+    fn nothing_is_over_a_ceiling_that_is_kept_or_not_set() {
+        let kept = Plan {
+            pain_ceiling: Some(pain(5)),
+            ..max(7.0)
+        };
+        for answer in [a_box(6.0).ask(), a_box(6.0).back(4).plan(kept).ask()] {
+            assert!(!answer.warns(Caution::OverPlanCeiling));
+            assert!(!answer.warns(Caution::OverPainCeiling));
+        }
+    }
+
+    #[test]
     fn a_mass_nobody_knows_is_tested_first() {
         assert!(!a_box(6.0).ask().warns(Caution::WeightUnknownTest));
     }

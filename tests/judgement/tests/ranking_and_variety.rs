@@ -5,9 +5,11 @@
 #![cfg(test)]
 
 use judgement::example::{Answer, Example, a_box};
+use lifting::advise::facts::Facts;
 use lifting::advise::judge;
 use lifting::body::{Balance, Kneeling};
 use lifting::reason::{ReasonId, Value};
+use lifting::rules::ways;
 use lifting::way::Way;
 
 /// By trade practice hinge and golfer's lift suit a long run of something light alike.
@@ -139,15 +141,58 @@ fn a_bulky_load_does_not_fit_between_the_feet() {
     );
 }
 
+/// How much speaks for a way by trade rules.
+fn weight(example: &Example, way: Way) -> i32 {
+    let facts = Facts::of(&example.request, &example.request.task);
+    let verdicts = ways::judge(&facts);
+    let verdict = verdicts.iter().find(|verdict| verdict.way == way).unwrap();
+    verdict.weight()
+}
+
 #[test]
-fn poor_balance_moves_getting_up_from_one_knee_back() {
-    let steady = a_box(6.0).back(8).knees(0, 8).ask();
+fn getting_up_from_one_knee_suits_poor_balance_and_sore_knees_less() {
+    let lunge = Way::HalfKneelingLunge;
+    let well = weight(&a_box(6.0), lunge);
+    assert!(weight(&a_box(6.0).balance(Balance::Poor), lunge) < well);
+    assert!(weight(&a_box(6.0).knees(5, 0), lunge) < well);
     assert_eq!(
-        steady.first(),
-        Some(Way::HalfKneelingLunge),
-        "nothing else is left"
+        weight(&a_box(6.0).knees(3, 0).balance(Balance::Fair), lunge),
+        well
     );
-    let (good, poor) = (a_box(0.5).ask(), a_box(0.5).balance(Balance::Poor).ask());
-    assert!(place(&good, Way::HalfKneelingLunge) >= place(&good, Way::Squat));
-    assert_eq!(poor.ways().last(), Some(&Way::HalfKneelingLunge));
+}
+
+#[test]
+fn what_suits_counts_for_a_way_and_what_does_not_against_it() {
+    let heavier = |example: Example, than: Example, way| weight(&example, way) > weight(&than, way);
+    assert!(heavier(a_box(6.0).knees(5, 0), a_box(6.0), Way::HipHinge));
+    assert!(heavier(a_box(12.0), a_box(6.0), Way::HipHinge));
+    assert!(heavier(a_long_light_run(), a_box(0.2), Way::HipHinge));
+    assert!(heavier(a_box(6.0).back(8), a_box(6.0), Way::Squat));
+    assert!(heavier(a_box(6.0), a_box(2.0), Way::Squat));
+    assert!(heavier(a_box(6.0), a_box(6.0).knees(5, 0), Way::Squat));
+    assert!(heavier(a_box(6.0), a_box(6.0).hard_to_hold(), Way::Squat));
+    assert!(heavier(
+        a_box(0.0).guessed(3.0, 6.0),
+        a_box(6.0),
+        Way::HalfKneelingLunge
+    ));
+    assert!(heavier(
+        a_box(6.0).hard_to_hold(),
+        a_box(6.0),
+        Way::HalfKneelingLunge
+    ));
+    assert!(heavier(
+        a_box(6.0).back(8),
+        a_box(6.0),
+        Way::HalfKneelingLunge
+    ));
+    assert!(heavier(a_box(12.0), a_box(6.0), Way::HalfKneelingLunge));
+    assert!(heavier(a_box(0.1).knees(8, 8), a_box(0.1), Way::FreeBend));
+    assert!(heavier(a_box(0.1), a_box(0.1).back(5), Way::FreeBend));
+    assert!(heavier(
+        a_box(0.1).knees(5, 5),
+        a_box(0.1),
+        Way::GolfersLift
+    ));
+    assert!(heavier(a_long_light_run(), a_box(0.2), Way::GolfersLift));
 }

@@ -6,7 +6,7 @@
 
 use judgement::example::{a_box, cm, kg};
 use lifting::advise::advice::Caution;
-use lifting::body::{Balance, Sex};
+use lifting::body::{Balance, Condition, Sex};
 use lifting::quantity::Degrees;
 use lifting::reason::{ReasonId, Value};
 use lifting::task::{HeightWord, ReachWord};
@@ -54,8 +54,10 @@ mod lifting_index {
     }
 
     #[test]
-    fn exactly_three_counts_as_three() {
+    fn exactly_one_is_within_and_exactly_three_counts_as_three() {
         let limit = a_box(1.0).ask().0.limit.unwrap().governing_rwl().value();
+        assert!(a_box(limit).ask().lifts());
+        assert!(a_box(limit).has(Condition::Hernia).ask().lifts());
         assert_eq!(a_box(3.0 * limit).in_parts().ask().outcome(), "do_not_lift");
     }
 
