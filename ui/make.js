@@ -49,6 +49,26 @@ export function heading(text, given = {}) {
   return make("h1", { tabindex: "-1", text, ...given });
 }
 
+/** A question and what answers it, named by its heading. */
+export function group(title, ...children) {
+  return make("div", { class: "question", role: "group", "aria-labelledby": "title" }, heading(title, { id: "title" }), ...children);
+}
+
+/** The button that sends a form. */
+export function submit(text, id) {
+  return make("button", { type: "submit", class: "button button--main", id, text });
+}
+
+/** What is unfolded by a tap on `text`. */
+export function fold(text, given, ...children) {
+  return make("details", given, make("summary", { text }), ...children);
+}
+
+/** Tells whoever listens what was tapped in one of our parts. */
+export function tell(part, name, detail = null) {
+  part.dispatchEvent(new CustomEvent(name, { detail, bubbles: true }));
+}
+
 /** A group of nodes under a second-level heading, or nothing if all are missing. */
 export function section(title, ...children) {
   const inside = present(children);

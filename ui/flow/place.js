@@ -25,6 +25,7 @@ export const ROUTES = [
   ["save/:from", "save"],
   ["settings", "settings"],
   ["settings/:what", "settings-choice"],
+  ["keys/:what", "keys"],
   ["signs", "signs"],
   ["sign-clear", "sign-clear"],
 ];

@@ -31,7 +31,7 @@ function advice({ card, saved }, figure) {
         "advice-card-did": (event) => act(() => did(event.detail)),
         "advice-card-left": () => (card.alternatives.length ? go("#/left") : act(left)),
       } }),
-      saved === null ? link(say("screen-save-link"), "#/save/draft", { class: "button button--second", id: "save" }) : null,
+      saved === null ? link(say("screen-save-link"), "#/save/draft", { class: "button", id: "save" }) : null,
     ],
   };
 }

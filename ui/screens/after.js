@@ -1,6 +1,6 @@
 /** After the lift: pain now, one tap. */
 import { ask } from "../backend.js";
-import { button, heading, link, make, para } from "../make.js";
+import { button, group, link, make, para } from "../make.js";
 import { act, swap } from "../router.js";
 import { say } from "../words.js";
 import "../parts/pain-scale/pain-scale.js";
@@ -14,8 +14,7 @@ export async function show({ id }) {
     title: say("screen-after-title"),
     home: true,
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say("screen-after-title"), { id: "title" }),
+      group(say("screen-after-title"),
         para(say("screen-after-hint"), "hint"),
         make("div", { class: "question__low" },
           make("pain-scale", { props: { chosen: null }, on: { "pain-scale-pick": (event) => keep(event.detail) } }),

@@ -1,6 +1,6 @@
 /** One entry of the history: what it was, how it felt, and the advice as it was given. */
 import { ask } from "../backend.js";
-import { heading, link, make } from "../make.js";
+import { fold, heading, link, make } from "../make.js";
 import { say } from "../words.js";
 import "../parts/advice-card/advice-card.js";
 import "../parts/check-rows/check-rows.js";
@@ -19,9 +19,9 @@ export async function show({ id }) {
     body: [
       heading(entry.title),
       make("check-rows", { props: { rows: facts } }),
-      link(say("screen-save-link"), `#/save/${entry.id}`, { class: "button button--second", id: "save" }),
-      make("details", {}, make("summary", { text: say("screen-entry-answers") }), make("check-rows", { props: { rows: rows.map(({ label, text }) => ({ label, text })) } })),
-      advice ? make("details", {}, make("summary", { text: say("screen-entry-advice") }), make("advice-card", { props: { advice: { card: advice, live: false } } })) : null,
+      link(say("screen-save-link"), `#/save/${entry.id}`, { class: "button", id: "save" }),
+      fold(say("screen-entry-answers"), {}, make("check-rows", { props: { facts: rows } })),
+      advice ? fold(say("screen-entry-advice"), {}, make("advice-card", { props: { advice: { card: advice, live: false } } })) : null,
     ],
   };
 }

@@ -11,7 +11,7 @@ export function errorScreen(message) {
       heading(say("screen-error-page-title")),
       para(message),
       actions(
-        link(say("screen-home"), "#/home", { class: "button button--second" }),
+        link(say("screen-home"), "#/home", { class: "button" }),
         button(say("screen-try-again"), "main", redraw, { id: "again" }),
       ),
     ],

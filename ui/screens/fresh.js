@@ -13,7 +13,7 @@ export async function show({ saved }) {
     back: "#/home",
     body: [
       heading(say("screen-fresh-title")),
-      draft ? make("p", { class: "prompt__what", text: draft.title }) : null,
+      draft ? para(draft.title, "prompt__what") : null,
       para(say("screen-fresh-text")),
       actions(
         draft ? button(say("screen-draft-go-on"), "second", () => act(() => resumeWalk()), { id: "go-on" }) : null,

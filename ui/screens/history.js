@@ -1,6 +1,6 @@
 /** What was lifted and what was left, newest first, with filters. */
 import { ask } from "../backend.js";
-import { button, heading, make, para } from "../make.js";
+import { button, fold, heading, make, para } from "../make.js";
 import { act } from "../router.js";
 import { announce } from "../frame.js";
 import { say } from "../words.js";
@@ -45,8 +45,7 @@ function filters(changed) {
     changed();
   };
   const narrowed = filter.show !== "all" || filter.way || filter.since;
-  return make("details", { class: "filters", id: "filters", open: Boolean(narrowed) },
-    make("summary", { text: say("screen-filter") }),
+  return fold(say("screen-filter"), { class: "filters", id: "filters", open: Boolean(narrowed) },
     make("fieldset", { class: "filters__group" },
       make("legend", { text: say("screen-filter-show") }),
       SHOWS.map(([id, words]) => make("label", { class: "pick" },

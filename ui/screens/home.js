@@ -52,12 +52,12 @@ function openSign(sign) {
 function draft(open) {
   return open === null ? null : make("div", { class: "prompt" },
     para(say("screen-draft-text")),
-    make("p", { class: "prompt__what", text: open.title }),
+    para(open.title, "prompt__what"),
     button(say("screen-draft-go-on"), "second", () => act(() => resumeWalk()), { id: "go-on" }));
 }
 
 function prompt(text, act, hash, given) {
-  return make("div", { class: "prompt" }, make("p", { class: "prompt__what", text }), link(act, hash, { class: "button button--second", ...given }));
+  return make("div", { class: "prompt" }, para(text, "prompt__what"), link(act, hash, { class: "button", ...given }));
 }
 
 function saved(home) {

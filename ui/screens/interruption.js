@@ -18,7 +18,7 @@ export async function show() {
       heading(page.title),
       para(page.text, "lead"),
       actions(
-        link(page.change, `#/walk/${page.question}`, { class: "button button--second", id: "change" }),
+        link(page.change, `#/walk/${page.question}`, { class: "button", id: "change" }),
         button(page.go_on, "main", () => act(() => answerQuestion(page.id, choose("go_on"))), { id: "go-on" }),
       ),
     ],

@@ -1,5 +1,5 @@
 /** Left it: what was done instead, one tap. */
-import { button, heading, make } from "../make.js";
+import { button, group, make } from "../make.js";
 import { act, swap } from "../router.js";
 import { adviceAtHand, keepLift } from "../walk.js";
 import { session } from "../session.js";
@@ -18,8 +18,7 @@ export async function show() {
     back: "#/advice",
     home: true,
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say("screen-left-title"), { id: "title" }),
+      group(say("screen-left-title"),
         make("choice-list", { props: { choice: { options } }, on: { "choice-list-pick": (event) => keep(event.detail) } }),
         button(say("screen-left-only"), "second", () => keep(null), { id: "left-only" })),
     ],

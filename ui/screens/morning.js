@@ -1,6 +1,6 @@
 /** The next morning: pain today, then whether things are as usual. Two taps, both may be skipped. */
 import { ask } from "../backend.js";
-import { button, heading, make, para } from "../make.js";
+import { button, group, make, para } from "../make.js";
 import { act, go, swap } from "../router.js";
 import { session } from "../session.js";
 import { say } from "../words.js";
@@ -28,8 +28,7 @@ function askPain(id, text) {
     title: say("screen-morning-title"),
     back: "#/home",
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say("screen-morning-title"), { id: "title" }),
+      group(say("screen-morning-title"),
         para(text, "lead"),
         para(say("screen-morning-hint"), "hint"),
         make("div", { class: "question__low" },
@@ -55,8 +54,7 @@ function askUsual(id) {
     title: say("screen-usual-title"),
     back: `#/morning/${id}`,
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say("screen-usual-title"), { id: "title" }),
+      group(say("screen-usual-title"),
         make("div", { class: "question__low" },
           make("choice-list", { props: { choice: { options } }, on: { "choice-list-pick": (event) => keep(event.detail) } }),
           button(say("screen-skip"), "second", () => keep(null), { id: "skip" }))),

@@ -1,5 +1,5 @@
 /** One question. Its kind decides which part takes the answer; Rust decides what comes next. */
-import { heading, make, para, button, actions } from "../make.js";
+import { actions, button, fold, group, heading, make, para, submit } from "../make.js";
 import { act, cameFrom } from "../router.js";
 import { answerQuestion, pageHere } from "../walk.js";
 import { showProblems } from "../frame.js";
@@ -34,7 +34,7 @@ const CAME_TO_CHANGE = ["#/check", "#/settings"];
 const KINDS = {
   choice(question, kept) {
     const choice = { options: question.options, chosen: kept.choice };
-    return group(question,
+    return asked(question,
       make("choice-list", { props: { choice }, on: { "choice-list-pick": (event) => give(question, choose(event.detail)) } }),
       notSure(question, kept));
   },
@@ -50,7 +50,7 @@ const KINDS = {
       }
     };
     const boxes = make("fieldset", {}, make("legend", {}, heading(question.title)), hint(question), list, why(question));
-    return make("div", { class: "question", "data-kind": question.kind }, boxes, actions(
+    return make("div", { class: "question" }, boxes, actions(
       notSure(question, kept),
       button(say("screen-none-of-these"), "second", () => settle("none"), { id: "none", "data-chosen": kept.choices?.length === 0 }),
       button(say("screen-continue"), "main", () => settle("some"), { id: "continue" }),
@@ -58,7 +58,7 @@ const KINDS = {
   },
 
   pain(question, kept) {
-    return group(question,
+    return asked(question,
       hasPicture(question.id) ? make("div", { class: "question__picture" }, drawPicture(question.id)) : null,
       make("div", { class: "question__low" },
         make("pain-scale", { props: { chosen: kept.pain }, on: { "pain-scale-pick": (event) => give(question, ratePain(event.detail)) } }),
@@ -80,7 +80,7 @@ const KINDS = {
     };
     return make("form", { class: "question", novalidate: true, on: { submit: settle } },
       heading(question.title), hint(question), field, why(question),
-      actions(notSure(question, kept), make("button", { type: "submit", class: "button button--main", id: "continue", text: say("screen-continue") })));
+      actions(notSure(question, kept), submit(say("screen-continue"), "continue")));
   },
 };
 
@@ -88,9 +88,8 @@ function give(question, answer, field = null) {
   act(() => answerQuestion(question.id, answer), { field });
 }
 
-function group(question, ...children) {
-  return make("div", { class: "question", role: "group", "aria-labelledby": "title", "data-kind": question.kind },
-    heading(question.title, { id: "title" }), hint(question), why(question), ...children);
+function asked(question, ...children) {
+  return group(question.title, hint(question), why(question), ...children);
 }
 
 function hint({ hint: text }) {
@@ -98,12 +97,12 @@ function hint({ hint: text }) {
 }
 
 function why({ why: text }) {
-  return text ? make("details", { class: "question__why" }, make("summary", { text: say("screen-why-asked") }), para(text)) : null;
+  return text ? fold(say("screen-why-asked"), { class: "question__why" }, para(text)) : null;
 }
 
 function notSure(question, kept) {
   return question.not_sure
-    ? button(say("screen-not-sure"), "second", () => give(question, NOT_SURE), { id: "not-sure", "data-chosen": kept.notSure })
+    ? button(question.not_sure_text ?? say("screen-not-sure"), "second", () => give(question, NOT_SURE), { id: "not-sure", "data-chosen": kept.notSure })
     : null;
 }
 

@@ -1,6 +1,6 @@
 /** Gives a task a name, so that next time only what changes is asked. */
 import { ask } from "../backend.js";
-import { actions, heading, make, para } from "../make.js";
+import { actions, heading, make, para, submit } from "../make.js";
 import { act, goBack } from "../router.js";
 import { showProblems } from "../frame.js";
 import { session } from "../session.js";
@@ -31,7 +31,7 @@ export async function show({ from }) {
         heading(say("screen-save-title")),
         para(say("screen-save-text")),
         field,
-        actions(make("button", { type: "submit", class: "button button--main", id: "keep", text: say("screen-save-keep") }))),
+        actions(submit(say("screen-save-keep"), "keep"))),
     ],
   };
 }

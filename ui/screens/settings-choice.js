@@ -1,6 +1,6 @@
 /** Changes one setting: what you do most, or the units. */
 import { ask } from "../backend.js";
-import { heading, make } from "../make.js";
+import { group, make } from "../make.js";
 import { act, goBack, swap } from "../router.js";
 import { say } from "../words.js";
 import "../parts/choice-list/choice-list.js";
@@ -12,23 +12,20 @@ export async function show({ what }) {
     return null;
   }
   const settings = await ask("settings");
-  const options = known.options.map(([id, words]) => ({ id, label: say(words) }));
+  const title = say(`screen-${what}-title`);
+  const options = known.map((id) => ({ id, label: say(`screen-${what}-${id}`) }));
   const pick = (event) => act(async () => {
     await ask("settings_set", { units: settings.units, use: settings.use, [what]: event.detail });
     goBack("#/settings");
   });
   return {
-    title: say(known.title),
+    title,
     back: "#/settings",
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say(known.title), { id: "title" }),
+      group(title,
         make("choice-list", { props: { choice: { options, chosen: settings[what] } }, on: { "choice-list-pick": pick } })),
     ],
   };
 }
 
-const CHOICES = {
-  use: { title: "screen-use-title", options: [["lift", "screen-use-lift"], ["help", "screen-use-help"], ["treat", "screen-use-treat"]] },
-  units: { title: "screen-units-title", options: [["kg", "screen-units-kg"], ["lb", "screen-units-lb"]] },
-};
+const CHOICES = { use: ["lift", "help", "treat"], units: ["kg", "lb"] };

@@ -1,35 +1,33 @@
 /** Settings: language, units, what you do most, what the app knows about you. */
 import { ask } from "../backend.js";
-import { button, heading, make, para, section } from "../make.js";
+import { languageSwitch } from "../language.js";
+import { button, heading, link, make, para, section } from "../make.js";
 import { act, go, redraw } from "../router.js";
 import { startAbout } from "../walk.js";
-import { changeLanguage, session } from "../session.js";
+import { session } from "../session.js";
 import { say } from "../words.js";
 import "../parts/check-rows/check-rows.js";
-import "../parts/language-switch/language-switch.js";
 
 export async function show() {
   const [settings, home] = await Promise.all([ask("settings"), ask("home")]);
-  const change = (event) => act(async () => {
-    await changeLanguage(event.detail);
-    await redraw();
-  });
   const rows = [
-    { question: "use", label: say("screen-use-title"), text: say(USES[settings.use]) },
-    { question: "units", label: say("screen-units-title"), text: say(UNITS[settings.units]) },
+    { question: "use", label: say("screen-use-title"), text: say(`screen-use-${settings.use}`) },
+    { question: "units", label: say("screen-units-title"), text: say(`screen-units-${settings.units}`) },
   ];
   return {
     title: say("screen-settings-title"),
     back: "#/home",
     body: [
       heading(say("screen-settings-title")),
-      section(say("screen-language"), make("language-switch", { props: { choice: { languages: session.languages, now: session.language } }, on: { "language-switch-pick": change } })),
+      section(say("screen-language"), languageSwitch()),
       make("check-rows", { props: { rows }, on: { "check-rows-change": (event) => go(`#/settings/${event.detail}`) } }),
       section(say("screen-about-title"),
-        settings.about.length ? make("check-rows", { props: { rows: settings.about.map(({ label, text }) => ({ label, text })) } }) : para(say("screen-about-none")),
+        settings.about.length ? make("check-rows", { props: { facts: settings.about } }) : para(say("screen-about-none")),
         button(say("screen-about-again"), "second", () => act(startAbout), { id: "about" })),
       section(say("screen-saved-title"), home.saved.map(savedTask)),
-      section(say("screen-private-title"), para(say("screen-private-here")), para(say("screen-private-locked")), para(say("screen-private-lost"))),
+      section(say("screen-private-title"), para(say("screen-private-here")), para(say("screen-private-locked")), para(say("screen-private-lost")),
+        link(say("screen-pass-change"), "#/keys/passphrase", { class: "button", id: "passphrase" }),
+        link(say("screen-erase-title"), "#/keys/erase", { class: "button", id: "erase" })),
       section(say("screen-limits-title"), para(say("screen-start-limits")), para(say("screen-limits-text"))),
       para(say("screen-version", { version: session.version }), "hint"),
     ],
@@ -45,6 +43,3 @@ function savedTask({ id, name, text }) {
     make("div", {}, make("b", { text: name }), make("span", { class: "row__note", text })),
     make("button", { type: "button", class: "check-rows__change", "data-drop": id, on: { click: drop } }, say("screen-saved-drop"), make("span", { class: "unseen", text: ` ${name}` })));
 }
-
-const USES = { lift: "screen-use-lift", help: "screen-use-help", treat: "screen-use-treat" };
-const UNITS = { kg: "screen-units-kg", lb: "screen-units-lb" };

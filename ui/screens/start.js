@@ -3,15 +3,14 @@
  * passphrase typed twice with what losing it means. One thing a page.
  */
 import { ask } from "../backend.js";
-import { actions, heading, link, make, para } from "../make.js";
-import { act, go, redraw, swap } from "../router.js";
-import { showProblems } from "../frame.js";
-import { changeLanguage, session } from "../session.js";
+import { languageSwitch } from "../language.js";
+import { actions, group, heading, link, make, para } from "../make.js";
+import { passForm } from "../pass-form.js";
+import { go, swap } from "../router.js";
+import { session } from "../session.js";
 import { say } from "../words.js";
 import { drawPicture } from "../pictures/pictures.js";
 import "../parts/choice-list/choice-list.js";
-import "../parts/language-switch/language-switch.js";
-import "../parts/pass-field/pass-field.js";
 
 /** Draws the step named in the address. */
 export async function show({ step = "hello" }) {
@@ -30,21 +29,17 @@ export async function show({ step = "hello" }) {
 const STEPS = { hello, use: askUse, units: askUnits, passphrase: askPassphrase };
 
 function hello() {
-  const change = (event) => act(async () => {
-    await changeLanguage(event.detail);
-    await redraw();
-  });
   return {
     title: say("screen-start-title"),
     body: [
-      make("language-switch", { props: { choice: { languages: session.languages, now: session.language } }, on: { "language-switch-pick": change } }),
+      languageSwitch(),
       make("div", { class: "start-picture" }, drawPicture("hinge"), drawPicture("squat"), drawPicture("lunge")),
       heading(say("screen-start-title")),
       para(say("screen-start-what")),
       para(say("screen-start-limits")),
       para(say("screen-start-private")),
       actions(
-        link(say("screen-signs-link"), "#/signs", { class: "button button--second" }),
+        link(say("screen-signs-link"), "#/signs", { class: "button" }),
         link(say("screen-start-go"), "#/start/use", { class: "button button--main", id: "begin" }),
       ),
     ],
@@ -79,8 +74,7 @@ function chooseOne(titleId, hintId, options, chosen, back, pick) {
     title: say(titleId),
     back,
     body: [
-      make("div", { class: "question", role: "group", "aria-labelledby": "title" },
-        heading(say(titleId), { id: "title" }),
+      group(say(titleId),
         hintId ? para(say(hintId), "hint") : null,
         make("choice-list", { props: { choice: { options, chosen } }, on: { "choice-list-pick": (event) => pick(event.detail) } })),
     ],
@@ -88,32 +82,24 @@ function chooseOne(titleId, hintId, options, chosen, back, pick) {
 }
 
 function askPassphrase() {
-  const first = make("pass-field", { props: { pass: { id: "passphrase", label: say("screen-pass-new"), hint: say("screen-pass-new-hint"), fresh: true } } });
-  const again = make("pass-field", { props: { pass: { id: "again", label: say("screen-pass-again"), fresh: true } } });
-  const form = make("form", { class: "form", novalidate: true, on: { submit: keep } },
-    heading(say("screen-pass-title")),
-    para(say("screen-pass-what")),
-    first,
-    again,
-    make("p", { class: "note" }, make("b", { text: `${say("screen-pass-lost-title")} ` }), say("screen-pass-lost")),
-    actions(make("button", { type: "submit", class: "button button--main", id: "keep", text: say("screen-pass-keep") })),
-  );
-  return { title: say("screen-pass-title"), back: "#/start/units", body: [form] };
-
-  function keep(event) {
-    event.preventDefault();
-    if (first.text === "") {
-      showProblems([{ text: say("screen-pass-empty"), field: "passphrase" }]);
-      return;
-    }
-    act(async () => {
-      await ask("first_start", { ...session.beginning, passphrase: first.text, again: again.text });
-      first.clear();
-      again.clear();
+  const fields = [
+    { id: "passphrase", label: say("screen-pass-new"), hint: say("screen-pass-new-hint"), fresh: true },
+    { id: "again", label: say("screen-pass-again"), fresh: true },
+  ];
+  const page = {
+    above: [heading(say("screen-pass-title")), para(say("screen-pass-what"))],
+    below: make("p", { class: "note" }, make("b", { text: `${say("screen-pass-lost-title")} ` }), say("screen-pass-lost")),
+    label: say("screen-pass-keep"),
+    id: "keep",
+  };
+  return {
+    title: say("screen-pass-title"),
+    back: "#/start/units",
+    body: [passForm(fields, page, async (typed) => {
+      await ask("first_start", { ...session.beginning, ...typed });
       session.first_start = false;
       session.locked = false;
       swap("#/home");
-    }, { field: ({ code }) => (code === "passphrase_mismatch" ? "again" : "passphrase") });
-  }
+    })],
+  };
 }
-

@@ -3,7 +3,7 @@
  * done, then everything that explains it. Fires "advice-card-did" with a way (or
  * null) and "advice-card-left".
  */
-import { button, heading, link, make, para, section } from "../../make.js";
+import { button, fold, heading, link, make, para, section, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { drawPicture, hasPicture } from "../../pictures/pictures.js";
 import { icon } from "../../pictures/icons.js";
@@ -64,14 +64,14 @@ class AdviceCard extends HTMLElement {
     return [
       section(say("screen-advice-more-cautions"), card.more_cautions.length ? make("caution-list", { props: { cautions: card.more_cautions } }) : null),
       section(say("screen-advice-how"), card.ways.length ? this.#way({ ...card.ways[0], plain: card.ways[0].way === card.picture }, false) : null),
-      section(say("screen-advice-other-ways"), live && others.length ? link(say("screen-compare-link"), "#/compare", { class: "button button--second", id: "compare" }) : null,
+      section(say("screen-advice-other-ways"), live && others.length ? link(say("screen-compare-link"), "#/compare", { class: "button", id: "compare" }) : null,
         others.map((way) => this.#way(way, live))),
       card.outcome === "lift_with_change" ? null : this.#changes(card),
       card.outcome === "do_not_lift" ? null : this.#alternatives(card),
       section(say("screen-advice-who"), card.who.length ? make("who-list", { props: { who: card.who } }) : null),
       section(say("screen-advice-why"), this.#reasons(card), this.#ruledOut(card), para(card.limit_text), para(card.sure), para(card.disagree), figure ? aboutDrawing(figure.note) : null),
-      make("p", { class: "advice-card__foot", text: card.foot }),
-      make("p", { class: "advice-card__foot", text: say("screen-rule-version", { version: card.rule_version }) }),
+      para(card.foot, "advice-card__foot"),
+      para(say("screen-rule-version", { version: card.rule_version }), "advice-card__foot"),
     ].filter(Boolean);
   }
 
@@ -106,17 +106,16 @@ class AdviceCard extends HTMLElement {
 
   #reasons({ reasons }) {
     return reasons.map(({ id, text, authority_text: authority, sure_text: sure, source_text: source }) =>
-      make("details", { "data-reason": id }, make("summary", { text }), para(authority), para(sure), para(source)));
+      fold(text, { "data-reason": id }, para(authority), para(sure), para(source)));
   }
 
   #ruledOut({ ruled_out: ruledOut }) {
-    return ruledOut.length === 0 ? null : make("details", {},
-      make("summary", { text: say("screen-advice-ruled-out") }),
+    return ruledOut.length === 0 ? null : fold(say("screen-advice-ruled-out"), {},
       make("ul", { class: "advice-card__list" }, ruledOut.map(({ way, name, why }) => make("li", { "data-id": way }, icon("dot"), make("span", {}, make("b", { text: name }), ` ${why}`)))));
   }
 
   #tell(what, detail = null) {
-    this.dispatchEvent(new CustomEvent(`advice-card-${what}`, { detail, bubbles: true }));
+    tell(this, `advice-card-${what}`, detail);
   }
 }
 

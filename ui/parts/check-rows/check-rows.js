@@ -1,5 +1,5 @@
 /** Answers as rows, each with a way to change it. Fires "check-rows-change" with the question's id. */
-import { make } from "../../make.js";
+import { make, tell } from "../../make.js";
 import { say } from "../../words.js";
 
 class CheckRows extends HTMLElement {
@@ -9,8 +9,13 @@ class CheckRows extends HTMLElement {
     this.replaceChildren(make("dl", { class: "check-rows__all" }, rows.map((row) => this.#row(row))));
   }
 
+  /** Draws rows that cannot be changed here. */
+  set facts(rows) {
+    this.rows = rows.map(({ label, text }) => ({ label, text }));
+  }
+
   #row({ question, label, text }) {
-    const change = () => this.dispatchEvent(new CustomEvent("check-rows-change", { detail: question, bubbles: true }));
+    const change = () => tell(this, "check-rows-change", question);
     return make("div", { class: "check-rows__row" },
       make("dt", { text: label }),
       make("dd", { class: "check-rows__text", text }),

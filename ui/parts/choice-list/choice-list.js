@@ -2,7 +2,7 @@
  * Options of which one tap picks one: picture tiles, or rows where there are no
  * pictures. Fires "choice-list-pick" with the id.
  */
-import { make } from "../../make.js";
+import { make, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
 import { drawPicture } from "../../pictures/pictures.js";
@@ -20,7 +20,7 @@ class ChoiceList extends HTMLElement {
   }
 
   #option({ id, label, note, picture }, chosen) {
-    const pick = () => this.dispatchEvent(new CustomEvent("choice-list-pick", { detail: id, bubbles: true }));
+    const pick = () => tell(this, "choice-list-pick", id);
     return make("button", { type: "button", class: "choice-list__option", "data-answer": id, "data-chosen": chosen, on: { click: pick } },
       picture ? drawPicture(picture) : null,
       make("span", { class: "choice-list__words" },

@@ -1,5 +1,5 @@
 /** Two ways side by side; of more, buttons say which. Fires "compare-ways-pick" with the last chosen and the new one. */
-import { button, make, para } from "../../make.js";
+import { button, make, para, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { drawPicture } from "../../pictures/pictures.js";
 import "../pose-figure/pose-figure.js";
@@ -9,7 +9,7 @@ class CompareWays extends HTMLElement {
   set both({ ways, shown }) {
     const choice = ({ way, name }) => {
       const chosen = shown.some((one) => one.way === way);
-      const pick = () => chosen || this.dispatchEvent(new CustomEvent("compare-ways-pick", { detail: [shown[1].way, way], bubbles: true }));
+      const pick = () => chosen || tell(this, "compare-ways-pick", [shown[1].way, way]);
       return button(name, "second", pick, { "data-way": way, "data-chosen": chosen, "aria-pressed": String(chosen) });
     };
     this.className = "compare-ways";

@@ -2,7 +2,7 @@
  * A warning sign: whom to call, first and large. Has no word about lifting.
  * Fires "emergency-card-read".
  */
-import { button, heading, make, para } from "../../make.js";
+import { actions, button, heading, link, make, para, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
 import "../caution-list/caution-list.js";
@@ -12,7 +12,7 @@ class EmergencyCard extends HTMLElement {
   /** Draws an ADVICE_CARD whose outcome is "seek_care". */
   set card({ urgency, headline, why, who, cautions, foot }) {
     const emergency = urgency === "emergency";
-    const read = () => this.dispatchEvent(new CustomEvent("emergency-card-read", { bubbles: true }));
+    const read = () => tell(this, "emergency-card-read");
     this.className = `emergency-card emergency-card--${emergency ? "now" : "today"}`;
     this.replaceChildren(
       make("div", { class: "emergency-card__sign" }, icon(emergency ? "phone" : "care")),
@@ -20,10 +20,10 @@ class EmergencyCard extends HTMLElement {
       make("who-list", { props: { who } }),
       ...[para(why, "emergency-card__why")].filter(Boolean),
       make("caution-list", { props: { cautions } }),
-      make("div", { class: "actions" },
-        make("a", { class: "button button--second", href: "#/signs", text: say("screen-signs-link") }),
+      actions(
+        link(say("screen-signs-link"), "#/signs", { class: "button" }),
         button(say("screen-read-it"), "main", read, { id: "read" })),
-      make("p", { class: "emergency-card__foot", text: foot }),
+      para(foot, "emergency-card__foot"),
     );
   }
 }

@@ -1,5 +1,5 @@
 /** One button for each language. Fires "language-switch-pick" with its id. */
-import { make } from "../../make.js";
+import { make, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
 
@@ -14,7 +14,7 @@ class LanguageSwitch extends HTMLElement {
   }
 
   #one({ id, name }, now) {
-    const pick = () => this.dispatchEvent(new CustomEvent("language-switch-pick", { detail: id, bubbles: true }));
+    const pick = () => tell(this, "language-switch-pick", id);
     return make("button", { type: "button", class: "language-switch__one", lang: id, "aria-pressed": String(now), "data-language": id, on: { click: pick } },
       now ? icon("tick") : null, name);
   }

@@ -7,7 +7,7 @@ class NameField extends Field {
   set name({ id, label, hint }) {
     this.className = "name-field field";
     this.replaceChildren(
-      make("label", { class: "name-field__label", for: id, text: label }),
+      make("label", { for: id, text: label }),
       make("p", { class: "hint", id: `${id}-hint`, text: hint }),
       make("p", { class: "problem", id: `${id}-problem`, hidden: true }),
       make("input", { id, type: "text", maxlength: "60", autocomplete: "off", spellcheck: "false", "aria-describedby": `${id}-problem ${id}-hint` }),

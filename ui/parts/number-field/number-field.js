@@ -7,7 +7,7 @@ class NumberField extends Field {
   set number({ label, text = "", described = null }) {
     this.className = "number-field field";
     this.replaceChildren(
-      make("label", { class: "number-field__label", for: "number", text: label }),
+      make("label", { for: "number", text: label }),
       make("p", { class: "problem", id: "number-problem", hidden: true }),
       make("input", { id: "number", class: "number-field__input", type: "text", inputmode: "decimal", autocomplete: "off", spellcheck: "false",
         "aria-describedby": ["number-problem", described].filter(Boolean).join(" "), props: { value: text } }),

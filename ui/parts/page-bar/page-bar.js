@@ -2,7 +2,7 @@
  * The bar at the top: Back, where one is, Home. Fires "page-bar-back" with the
  * address to go back to.
  */
-import { make } from "../../make.js";
+import { make, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
 
@@ -22,7 +22,7 @@ class PageBar extends HTMLElement {
   #backLink(back) {
     const follow = (event) => {
       event.preventDefault();
-      this.dispatchEvent(new CustomEvent("page-bar-back", { detail: back, bubbles: true }));
+      tell(this, "page-bar-back", back);
     };
     return make("a", { class: "page-bar__link", href: back, id: "back", on: { click: follow } }, icon("back"), say("screen-back"));
   }

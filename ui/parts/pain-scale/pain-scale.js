@@ -2,7 +2,7 @@
  * Eleven buttons from 0 to 10, six above five, with words at both ends.
  * Fires "pain-scale-pick" with the number.
  */
-import { make } from "../../make.js";
+import { make, tell } from "../../make.js";
 import { say } from "../../words.js";
 
 class PainScale extends HTMLElement {
@@ -17,7 +17,7 @@ class PainScale extends HTMLElement {
   }
 
   #step(number, chosen) {
-    const pick = () => this.dispatchEvent(new CustomEvent("pain-scale-pick", { detail: number, bubbles: true }));
+    const pick = () => tell(this, "pain-scale-pick", number);
     const words = { 0: say("screen-pain-none"), 10: say("screen-pain-worst") }[number];
     return make("button", { type: "button", id: `pain-${number}`, class: "pain-scale__step", "data-answer": number, "data-chosen": chosen, on: { click: pick } },
       String(number),

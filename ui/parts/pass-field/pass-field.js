@@ -9,7 +9,7 @@ class PassField extends Field {
     this.className = "pass-field field";
     const described = [`${id}-problem`, hint ? `${id}-hint` : null].filter(Boolean).join(" ");
     this.replaceChildren(
-      make("label", { class: "pass-field__label", for: id, text: label }),
+      make("label", { for: id, text: label }),
       ...(hint ? [make("p", { class: "hint", id: `${id}-hint`, text: hint })] : []),
       make("p", { class: "problem", id: `${id}-problem`, hidden: true }),
       make("div", { class: "pass-field__row" },

@@ -1,5 +1,5 @@
 /** A figure solved for this person and load, that moves down and up, and what it asks of the body. */
-import { button, make, para } from "../../make.js";
+import { button, fold, make, para } from "../../make.js";
 import { say } from "../../words.js";
 import { askBar } from "../../pictures/asks.js";
 import { drawPosed } from "../../pictures/posed.js";
@@ -47,7 +47,7 @@ class PoseFigure extends HTMLElement {
 
 /** What such a drawing is worth, one tap away. */
 export function aboutDrawing(note) {
-  return make("details", { id: "drawing" }, make("summary", { text: say("screen-figure-sure") }), para(note), para(say("screen-figure-estimate")));
+  return fold(say("screen-figure-sure"), { id: "drawing" }, para(note), para(say("screen-figure-estimate")));
 }
 
 customElements.define("pose-figure", PoseFigure);

@@ -1,5 +1,5 @@
 /** One way to lift: picture, name, cues, why. Fires "way-card-did" with its id. */
-import { button, make, para } from "../../make.js";
+import { button, make, para, tell } from "../../make.js";
 import { say } from "../../words.js";
 import { drawPicture } from "../../pictures/pictures.js";
 
@@ -7,7 +7,7 @@ class WayCard extends HTMLElement {
   /** Draws `{way, name, gloss, cues, why, live, plain}`; `live` gives it a button, `plain` no picture. */
   set way({ way, name, gloss, cues, why, live, plain = false }) {
     this.className = "way-card note";
-    const did = () => this.dispatchEvent(new CustomEvent("way-card-did", { detail: way, bubbles: true }));
+    const did = () => tell(this, "way-card-did", way);
     this.replaceChildren(
       make("h3", { class: "way-card__name", text: name }),
       make("div", { class: "look" },
