@@ -30,6 +30,9 @@ pub const AN_EVERYDAY_BOX: Story<'static> = &[
     ("age", Pick("40-64")),
     ("conditions", NoneOfThese),
     ("fell", Pick("no")),
+    ("sex", Pick("female")),
+    ("stature", Number("166")),
+    ("body_mass", NotSure),
     ("signs_today", Pick("no")),
     ("what", Pick("box")),
     ("mass", Pick("six_pack")),
@@ -53,6 +56,9 @@ pub const MUCH_TO_TELL: Story<'static> = &[
     ("pregnancy_weeks", Number("20")),
     ("weeks_since_surgery", Number("30")),
     ("fell", Pick("yes")),
+    ("sex", NotSure),
+    ("stature", Number("181,5")),
+    ("body_mass", Number("88")),
     ("signs_today", Pick("no")),
     ("what", Pick("small")),
     ("mass", Pick("type_it")),
@@ -74,13 +80,16 @@ pub const MUCH_TO_TELL: Story<'static> = &[
 ];
 
 /// Questions that are asked only once, at the very first lift.
-pub const ABOUT: [&str; 6] = [
+pub const ABOUT: [&str; 9] = [
     "signs_full",
     "age",
     "conditions",
     "pregnancy_weeks",
     "weeks_since_surgery",
     "fell",
+    "sex",
+    "stature",
+    "body_mass",
 ];
 
 impl Phone {
@@ -153,6 +162,8 @@ impl Phone {
                 self.tap("#continue")
             }
             Answer::Number(number) => {
+                // An answer given before stands in the field.
+                self.clear("#number");
                 self.type_in("#number", number);
                 self.tap("#continue")
             }

@@ -91,6 +91,10 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     look(phone, "settings");
     phone.tap("[data-change='units']");
     look(phone, "settings-units");
+    phone.open("keys/passphrase");
+    look(phone, "keys-passphrase");
+    phone.open("keys/erase");
+    look(phone, "keys-erase");
     phone.open("history/999");
     look(phone, "error");
 }

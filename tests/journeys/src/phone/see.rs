@@ -42,7 +42,8 @@ impl Phone {
     /// The words on the screen, as they are shown.
     pub fn words(&self) -> String {
         let words = self.run("return document.body.innerText;", &Value::Null);
-        text_of(&words).unwrap_or_default()
+        // A space that does not break looks like any other.
+        text_of(&words).unwrap_or_default().replace('\u{a0}', " ")
     }
 
     /// Whether an element is on the screen.
