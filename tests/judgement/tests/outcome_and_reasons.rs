@@ -327,6 +327,12 @@ mod alternatives {
     }
 
     #[test]
+    fn what_stands_high_already_is_not_raised() {
+        let down = a_box(14.0).from(HeightWord::Waist).to_cm(0.0).ask();
+        assert!(!down.suggests(Alternative::RaiseStart));
+    }
+
+    #[test]
     fn two_together_when_somebody_is_there() {
         assert!(
             a_box(14.0)

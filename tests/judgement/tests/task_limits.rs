@@ -9,7 +9,7 @@ use lifting::advise::advice::Caution;
 use lifting::body::{Balance, Condition, Sex};
 use lifting::quantity::Degrees;
 use lifting::reason::{ReasonId, Value};
-use lifting::task::{HeightWord, ReachWord};
+use lifting::task::{Height, HeightWord, ReachWord};
 
 const LIMIT: f64 = 23.0 * 25.0 / 30.0 * 0.775 * 0.88 * 0.95;
 
@@ -209,12 +209,16 @@ mod above_the_shoulder {
 
     #[test]
     fn a_tall_persons_overhead_is_above_the_shoulder_too() {
-        let answer = a_box(0.1)
-            .from(HeightWord::Overhead)
-            .stature(200.0)
-            .balance(Balance::Poor)
-            .ask();
-        assert!(answer.says(ReasonId::HighAndUnsteady));
+        for stature in [190.0, 230.0] {
+            let tall = a_box(0.1).stature(stature).balance(Balance::Poor);
+            let down = tall.clone().from(HeightWord::Overhead).ask();
+            assert!(down.says(ReasonId::HighAndUnsteady), "{stature}");
+            let overhead = Some(Height::Word(HeightWord::Overhead));
+            let up = tall
+                .from(HeightWord::Waist)
+                .task(|task| task.end = overhead);
+            assert!(up.ask().says(ReasonId::HighAndUnsteady), "{stature}");
+        }
     }
 }
 

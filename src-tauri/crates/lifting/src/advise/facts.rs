@@ -220,10 +220,13 @@ impl<'a> Facts<'a> {
         self.lowest().value() >= knuckle_height(self.person).value()
     }
 
-    /// Whether the hands go above the shoulder.
+    /// Whether the hands go above the shoulder; "overhead" says so for the tallest too.
     #[must_use]
     pub fn above_shoulder(&self) -> bool {
-        self.highest().value() > SHOULDER * stature_cm(self.person, SHORT_STATURE_CM)
+        let overhead = Some(Height::Word(HeightWord::Overhead));
+        self.task.start == overhead
+            || self.task.end == overhead
+            || self.highest().value() > SHOULDER * stature_cm(self.person, SHORT_STATURE_CM)
     }
 
     /// Whether the hands go below the middle of the lower leg.

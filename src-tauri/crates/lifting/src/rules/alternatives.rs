@@ -1,7 +1,7 @@
 //! Other ways to get it done, in the order in which they are offered. Never a dead end.
 
 use crate::advise::advice::{Alternative, HowSoon, Outcome};
-use crate::advise::facts::{Facts, Standing};
+use crate::advise::facts::{Facts, Standing, knuckle_height};
 use crate::reason::{Reason, ReasonId};
 use std::collections::BTreeSet;
 
@@ -60,7 +60,7 @@ fn around_the_lift(facts: &Facts<'_>) -> Vec<Alternative> {
             offered.push(Alternative::SplitLoad);
         }
     }
-    if !facts.upright() {
+    if facts.start < knuckle_height(facts.person) {
         offered.push(Alternative::RaiseStart);
     }
     if facts.long_run() {
