@@ -10,6 +10,7 @@ use lifting::advise::judge;
 use lifting::body::{Balance, Kneeling};
 use lifting::reason::{ReasonId, Value};
 use lifting::rules::ways;
+use lifting::task::ReachWord;
 use lifting::way::Way;
 
 /// By trade practice hinge and golfer's lift suit a long run of something light alike.
@@ -121,6 +122,15 @@ fn trade_rules_outrank_modelled_loads() {
     for example in examples {
         assert_eq!(example.ask().first(), by_rules(&example).first());
     }
+}
+
+#[test]
+fn a_way_that_the_model_cannot_take_goes_behind_its_equals_that_it_can() {
+    // At arm's length on the floor no hinge keeps the feet under the load.
+    let answer = a_long_light_run().reach(ReachWord::Far).ask();
+    let modelled = |way| answer.0.loads.iter().any(|loads| loads.way == way);
+    assert!(!modelled(Way::HipHinge) && modelled(Way::GolfersLift));
+    assert!(place(&answer, Way::HipHinge) > place(&answer, Way::GolfersLift));
 }
 
 #[test]

@@ -65,12 +65,19 @@ struct Place {
 
 impl Place {
     fn of(verdict: &Verdict, modelled: Option<(f64, f64)>) -> Self {
-        let (ratio, energy) = modelled.unwrap_or((0.0, 0.0));
+        let steps = |(ratio, energy): (f64, f64)| {
+            (
+                (ratio.max(SMALLEST_RATIO).ln() / RATIO_STEP.ln()).round() as i64,
+                (energy / ENERGY_STEP).round() as u64,
+            )
+        };
+        // A way that the model cannot take goes behind its equals that it can.
+        let (ratio_steps, energy_steps) = modelled.map_or((i64::MAX, u64::MAX), steps);
         Self {
             not_first: !verdict.may_be_first(),
             weight_against: -verdict.weight(),
-            ratio_steps: (ratio.max(SMALLEST_RATIO).ln() / RATIO_STEP.ln()).round() as i64,
-            energy_steps: (energy / ENERGY_STEP).round() as u64,
+            ratio_steps,
+            energy_steps,
         }
     }
 }
