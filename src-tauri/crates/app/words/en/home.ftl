@@ -48,6 +48,6 @@ entry-usual-not-sure = The next morning: not sure if back to usual.
 
 ## Demo
 
-note-demo = Invented demo data. Nobody lives here. The passphrase is: { $passphrase }
+note-demo = Invented demo data. Nobody lives here. It came with this passphrase: { $passphrase }
 demo-laundry = Laundry basket
 demo-water = Pack of water

@@ -48,6 +48,6 @@ entry-usual-not-sure = A la mañana siguiente: no está claro si como siempre.
 
 ## Demostración
 
-note-demo = Datos inventados. Aquí no vive nadie. La frase de paso es: { $passphrase }
+note-demo = Datos inventados. Aquí no vive nadie. Vinieron con esta frase de paso: { $passphrase }
 demo-laundry = Cesta de ropa
 demo-water = Paquete de agua
