@@ -89,7 +89,7 @@ fn verb(word: Option<&str>) -> Result<Verb, Trouble> {
 fn belongs(wish: &Wish) -> Result<(), Trouble> {
     let stepped = matches!(wish.command, Verb::Test | Verb::Check | Verb::Help);
     let starting = matches!(wish.command, Verb::Start | Verb::Help);
-    let worded = matches!(wish.command, Verb::Fuzz | Verb::Help);
+    let worded = matches!(wish.command, Verb::Bench | Verb::Fuzz | Verb::Help);
     if !stepped && (!wish.only.is_empty() || wish.fix) {
         return Err(bad("--only and --fix belong to test and check"));
     }
@@ -134,7 +134,8 @@ mod tests {
     }
 
     #[test]
-    fn keeps_the_words_of_fuzz() {
+    fn keeps_the_words_of_fuzz_and_bench() {
+        assert_eq!(read_line("bench vault").unwrap().words, ["vault"]);
         assert_eq!(read_line("fuzz 3 line").unwrap().words, ["3", "line"]);
     }
 

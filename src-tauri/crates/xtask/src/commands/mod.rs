@@ -20,7 +20,7 @@ pub(crate) fn run(wish: &Wish) -> Result<(), Trouble> {
         Verb::Start => start::run(wish),
         Verb::Test => test::run(wish),
         Verb::Check => check::run(wish),
-        Verb::Bench => bench::run(),
+        Verb::Bench => bench::run(wish),
         Verb::Fuzz => fuzz::run(wish),
         Verb::Docs => docs::run(),
         Verb::Help => {

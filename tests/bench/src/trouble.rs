@@ -1,0 +1,32 @@
+//! Why something could not be measured.
+
+use std::path::PathBuf;
+
+/// A measurement that could not be made.
+#[derive(Debug, thiserror::Error)]
+pub(crate) enum Trouble {
+    /// A word on the command line that names no part.
+    #[error("there is no part {0}; there are: judgement figure vault start size")]
+    Word(String),
+    /// A program that must be built first.
+    #[error("{path} is missing; `cargo xtask bench` builds it first", path = .0.display())]
+    NotBuilt(PathBuf),
+    /// A program that wrote something else than was agreed on.
+    #[error("{0} did not answer as agreed")]
+    Answer(&'static str),
+    /// A window that showed nothing in time.
+    #[error("{0} showed nothing within the limit")]
+    Blank(&'static str),
+    /// A file or a program.
+    #[error(transparent)]
+    Io(#[from] std::io::Error),
+    /// The vault.
+    #[error(transparent)]
+    Vault(#[from] vault::VaultError),
+    /// The plain database.
+    #[error(transparent)]
+    Plain(#[from] rusqlite::Error),
+    /// A record.
+    #[error(transparent)]
+    Record(#[from] record::RecordError),
+}
