@@ -239,10 +239,9 @@ fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) 
             broken.push(format!("the plan rules {} out", way.id()));
         }
     }
-    if let (Some(heaviest), Some(max)) = (advice.heaviest_today, plan.max) {
-        if heaviest > max {
-            broken.push("the heaviest load today is over the plan's ceiling".into());
-        }
+    let over = |heaviest: Kilograms| plan.max.is_some_and(|max| heaviest > max);
+    if advice.heaviest_today.is_some_and(over) {
+        broken.push("the heaviest load today is over the plan's ceiling".into());
     }
 }
 

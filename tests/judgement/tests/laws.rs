@@ -1,5 +1,7 @@
 //! The laws, for any request: with plans, conditions, signs, helpers, and every answer left out somewhere.
 
+#![cfg(test)]
+
 use judgement::{any, laws};
 use lifting::advise::advice::Advice;
 use lifting::advise::{Request, advise, judge};

@@ -2,6 +2,8 @@
 //!
 //! Laws of mechanics and geometry; nothing here rests on a published figure but the segment tables' sums.
 
+#![cfg(test)]
+
 use lifting::advise::Request;
 use lifting::advise::facts::Facts;
 use lifting::body::{Person, Side, segments};

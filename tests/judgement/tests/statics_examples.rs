@@ -3,6 +3,8 @@
 //! Source: `tests/reference/statics_examples.toml` (OpenStax College Physics 9.6 and University Physics 12.2, CC BY;
 //! Serway & Vuille). Their bodies are not ours, so what is checked is the same lever rule our spine model uses.
 
+#![cfg(test)]
+
 use lifting::loads::spine::{LeverArm, disc_forces};
 use lifting::posture::skeleton::{Angles, Arm, Leg};
 

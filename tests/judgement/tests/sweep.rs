@@ -1,6 +1,16 @@
 //! Every body of the grid before every task of the grid: the laws hold for each, and no harder value on any
 //! axis makes an outcome more permissive.
 
+#![cfg(test)]
+#![allow(
+    clippy::disallowed_methods,
+    reason = "the sweep says how many cases a second it judges; nothing is decided by it"
+)]
+#![allow(
+    clippy::needless_range_loop,
+    reason = "two tables are walked by one number"
+)]
+
 use judgement::{grid, laws};
 use lifting::advise::{Request, judge};
 use std::sync::atomic::{AtomicUsize, Ordering};

@@ -4,6 +4,8 @@
 //! newtons are dynamic peaks of young healthy men; only ratios and order are compared, numbered deviations in
 //! `docs/method/deviations.md`.
 
+#![cfg(test)]
+
 use lifting::advise::Request;
 use lifting::advise::facts::Facts;
 use lifting::body::{Person, Sex};

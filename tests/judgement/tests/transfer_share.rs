@@ -160,7 +160,7 @@ fn which_limb_and_how_long_are_taken_on_the_careful_side() {
         assert!(longer.says(ReasonId::ShareOverLimit), "{held:?}");
     }
     let arm = limb(Limb::Arm, 60.0);
-    assert_eq!(arm.clone().ways(), [ManualLift]);
+    assert_eq!(arm.ways(), [ManualLift]);
     let too_long = arm.held_min(2.5);
     assert!(too_long.ways().is_empty() && too_long.says(ReasonId::HeldTooLong));
 }
