@@ -62,6 +62,26 @@ mod carry_and_pace {
     }
 
     #[test]
+    fn the_shorter_bouts_are_tried_in_turn() {
+        // 20 in 15 minutes: FM 0.93, 11.55 kg. 10: FM 0.96, 11.92 kg. 5: FM 0.987, 12.25 kg.
+        let fewer = |mass| {
+            a_box(mass)
+                .times(100)
+                .within_min(15.0)
+                .ask()
+                .change("shorten_bout")
+        };
+        for (mass, count) in [(11.4, 20), (11.8, 10), (12.2, 5)] {
+            let to = Repetitions::of(count);
+            assert_eq!(
+                fewer(mass),
+                Some(ChangeStep::ShortenBout { to }),
+                "{mass} kg"
+            );
+        }
+    }
+
+    #[test]
     fn a_run_is_shortened_to_ten_when_only_ways_not_for_long_runs_are_left() {
         let only_squat = a_box(1.0)
             .back(8)
@@ -125,6 +145,27 @@ mod less_at_a_time {
             })
         );
         assert_eq!(split(130.0), None, "more than ten parts are a day's work");
+    }
+
+    /// 11.76 kg with a poor grip, 12.42 with a fair one.
+    #[test]
+    fn a_part_is_held_better_than_the_whole() {
+        let two = Some(ChangeStep::Split {
+            parts: 2,
+            each: kg(12.0),
+        });
+        let poor = a_box(24.0)
+            .in_parts()
+            .task(|task| task.coupling = Some(Coupling::Poor));
+        assert_eq!(poor.ask().change("split_load"), two);
+        assert_eq!(
+            a_box(24.0)
+                .in_parts()
+                .hard_to_hold()
+                .ask()
+                .change("split_load"),
+            two
+        );
     }
 
     #[test]
@@ -215,6 +256,14 @@ mod second_person {
     #[test]
     fn one_holds_the_awkward_end() {
         assert!(judged_at(&a_box(10.0).hard_to_hold().helper(Some(20.0))).is_some());
+        // 11.76 kg with a poor grip, 12.42 with a fair one.
+        let poor = a_box(16.0)
+            .helper(Some(20.0))
+            .task(|task| task.coupling = Some(Coupling::Poor));
+        let judged = ChangeStep::SecondPerson {
+            judged_at: kg(12.0),
+        };
+        assert_eq!(judged_at(&poor), Some(judged));
     }
 }
 

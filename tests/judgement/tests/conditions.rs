@@ -4,10 +4,12 @@
 
 use judgement::example::{Answer, Example, a_box, kg, weeks};
 use lifting::advise::advice::{Alternative, Caution};
+use lifting::advise::facts::Facts;
 use lifting::body::{Balance, Condition};
 use lifting::plan::Plan;
 use lifting::reason::{ReasonId, Value};
 use lifting::rules::conditions::ROWS;
+use lifting::rules::ways;
 use lifting::task::HeightWord;
 use lifting::way::Way;
 
@@ -210,6 +212,47 @@ mod knees_and_hips {
         assert!(answer.says(ReasonId::WornKnee));
         assert_eq!(answer.first(), Some(Way::HipHinge));
         assert!(answer.offers(Way::Squat) && answer.offers(Way::HalfKneelingLunge));
+    }
+}
+
+mod moved_back {
+    use super::*;
+
+    /// How much speaks for a way by trade rules.
+    fn weight(example: &Example, way: Way) -> i32 {
+        let facts = Facts::of(&example.request, &example.request.task);
+        let verdicts = ways::judge(&facts);
+        verdicts
+            .iter()
+            .find(|verdict| verdict.way == way)
+            .unwrap()
+            .weight()
+    }
+
+    #[test]
+    fn a_way_counts_for_less_where_the_condition_speaks_against_it_and_no_other_way_does() {
+        let back: [(Condition, &[Way]); 8] = [
+            (Condition::Osteoporosis, &[Way::GolfersLift]),
+            (Condition::PastSpineFracture, &[Way::GolfersLift]),
+            (Condition::Pregnant, &[Way::GolfersLift]),
+            (Condition::KneeReplacementRecent, &[Way::Squat]),
+            (Condition::HipReplacement, &[Way::FreeBend]),
+            (
+                Condition::HipOsteoarthritis,
+                &[Way::HipHinge, Way::FreeBend],
+            ),
+            (
+                Condition::KneeOsteoarthritis,
+                &[Way::Squat, Way::HalfKneelingLunge],
+            ),
+            (Condition::KneeReplacementOld, &[]),
+        ];
+        for (condition, ways) in back {
+            for way in Way::FROM_LOW {
+                let less = weight(&with(condition, 0.1), way) < weight(&a_box(0.1), way);
+                assert_eq!(less, ways.contains(&way), "{} {}", condition.id(), way.id());
+            }
+        }
     }
 }
 

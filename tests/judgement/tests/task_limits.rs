@@ -4,7 +4,7 @@
 
 #![cfg(test)]
 
-use judgement::example::{a_box, cm, kg};
+use judgement::example::{Example, a_box, cm, kg};
 use lifting::advise::advice::Caution;
 use lifting::body::{Balance, Condition, Sex};
 use lifting::quantity::Degrees;
@@ -112,6 +112,30 @@ mod guideline_weight {
     fn at_the_weight_is_within_it() {
         assert!(!a_box(7.0).ask().says(ReasonId::OverGuideWeight));
         assert!(a_box(7.1).ask().says(ReasonId::OverGuideWeight));
+    }
+
+    fn guide(example: &Example) -> f64 {
+        match example.ask().value(ReasonId::OverGuideWeight, "guide") {
+            Some(Value::Mass(guide)) => guide.value(),
+            other => panic!("the guideline weight is told: {other:?}"),
+        }
+    }
+
+    /// Mid lower leg is at 23.1 cm of 165 cm, and at 26.2 cm of a tall man; above it women have 13 kg.
+    #[test]
+    fn its_zones_scale_with_stature() {
+        let box_at_24 = a_box(14.0).from_cm(24.0);
+        assert!((guide(&box_at_24) - 7.0).abs() < 1e-9);
+        assert!((guide(&box_at_24.stature(165.0)) - 13.0).abs() < 1e-9);
+    }
+
+    /// Beyond 45 degrees of twist 10 % are taken off; above the shoulder women have 7 kg.
+    #[test]
+    fn it_is_less_with_twist_and_looks_at_the_end_too() {
+        let twisted = a_box(9.0).task(|task| task.twist = Some(Degrees::clamped(50.0)));
+        assert!((guide(&twisted) - 6.3).abs() < 1e-9);
+        let up = a_box(9.0).from(HeightWord::Waist).to_cm(150.0);
+        assert!((guide(&up) - 7.0).abs() < 1e-9);
     }
 
     #[test]
@@ -264,5 +288,7 @@ mod unknown_mass {
         assert!(answer.says(ReasonId::MassUnknown));
         assert_eq!(answer.0.limit.clone().unwrap().governing_index(), None);
         assert!(answer.says(ReasonId::OverLight));
+        let limit = answer.0.limit.unwrap();
+        assert_eq!((limit.frequency_independent.fili, limit.stli), (None, None));
     }
 }
