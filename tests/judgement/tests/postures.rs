@@ -254,3 +254,27 @@ fn raising_the_start_lowers_the_back_moment() {
         assert!(high.peak.moment_nm < low.peak.moment_nm, "{way:?}");
     }
 }
+
+#[test]
+fn the_work_of_rising_is_what_body_and_load_gain_in_height() {
+    // Potential energy, summed segment by segment from the first loaded frame to the last.
+    for way in [Way::HipHinge, Way::Squat, Way::HalfKneelingLunge] {
+        let lift = solve(way, usual()).unwrap();
+        let mut loaded = lift.path.frames.iter().filter(|frame| frame.loaded);
+        let (lowest, standing) = (loaded.next().unwrap(), loaded.next_back().unwrap());
+        let body: f64 = lowest
+            .skeleton
+            .segments()
+            .iter()
+            .zip(standing.skeleton.segments())
+            .map(|(low, high)| low.mass_kg * 9.80665 * (high.com.z - low.com.z))
+            .sum();
+        let hands = |frame: &lifting::posture::path::Frame| frame.skeleton.arm_right.grip.z;
+        let load = 10.0 * 9.80665 * (hands(standing) - hands(lowest));
+        let work = lifting::energy::work::rising(&lift.path, Kilograms::clamped(10.0)).value();
+        assert!(
+            (work - (body + load)).abs() < 1e-6 * work,
+            "{way:?}: {work} J"
+        );
+    }
+}
