@@ -32,22 +32,34 @@ const TARGET: f64 = 1.3;
 /// Measures both.
 ///
 /// # Errors
-/// [`Trouble::NotBuilt`], [`Trouble::Blank`], and what starting gives.
+/// [`Trouble::NotBuilt`], [`Trouble::Ended`], and what starting gives.
 pub(crate) fn measure() -> Result<(), Trouble> {
     let app = place::built("heftwell")?;
     let bare = place::built("bare-window")?;
     let screen = Screen::start()?;
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     let mut first = Vec::new();
+    let mut blank = (0, 0);
     for round in 0..ROUNDS {
-        let there = start(&bare, &screen, "the bare window")?;
-        let here = start(&app, &screen, "the app")?;
-        if round > 0 {
+        let there = start(&bare, &screen)?;
+        let here = start(&app, &screen)?;
+        blank.0 += usize::from(here.is_none());
+        blank.1 += usize::from(there.is_none());
+        if let (Some(here), Some(there)) = (here, there)
+            && round > 0
+        {
             theirs.push(there.last_us);
             ours.push(here.last_us);
             first.push(here.first_us);
         }
     }
+    println!(
+        "{} pairs counted; blank for {} s: app {} times, bare window {} times",
+        ours.len(),
+        LIMIT_US / 1e6,
+        blank.0,
+        blank.1
+    );
     tell("start: bare window, its page", &theirs);
     tell("start: app, anything at all", &first);
     tell("start: app, first question (new vault)", &ours);
@@ -73,7 +85,8 @@ struct Seen {
     last_us: f64,
 }
 
-fn start(program: &Path, screen: &Screen, name: &'static str) -> Result<Seen, Trouble> {
+/// Starts a program and ends it again; nothing if its window stayed blank.
+fn start(program: &Path, screen: &Screen) -> Result<Option<Seen>, Trouble> {
     let home = tempfile::tempdir()?;
     let began = Mark::now();
     let mut running = Command::new(program)
@@ -91,9 +104,13 @@ fn start(program: &Path, screen: &Screen, name: &'static str) -> Result<Seen, Tr
         .stderr(Stdio::null())
         .spawn()?;
     let looks = watch(screen, began);
+    let ended = running.try_wait()?;
     end(&mut running)?;
     wait_until_empty(screen)?;
-    seen(&looks?).ok_or(Trouble::Blank(name))
+    match ended {
+        Some(status) => Err(Trouble::Ended(program.to_path_buf(), status)),
+        None => Ok(seen(&looks?)),
+    }
 }
 
 /// Looks until the picture stays: when, and how much was drawn.

@@ -1,6 +1,7 @@
 //! Why something could not be measured.
 
 use std::path::PathBuf;
+use std::process::ExitStatus;
 
 /// A measurement that could not be made.
 #[derive(Debug, thiserror::Error)]
@@ -14,9 +15,9 @@ pub(crate) enum Trouble {
     /// A program that wrote something else than was agreed on.
     #[error("{0} did not answer as agreed")]
     Answer(&'static str),
-    /// A window that showed nothing in time.
-    #[error("{0} showed nothing within the limit")]
-    Blank(&'static str),
+    /// A window that closed by itself.
+    #[error("{path} ended by itself: {1}", path = .0.display())]
+    Ended(PathBuf, ExitStatus),
     /// A file or a program.
     #[error(transparent)]
     Io(#[from] std::io::Error),
