@@ -67,6 +67,8 @@ mod lifting_index {
         assert_eq!(answer.outcome(), "do_not_lift");
         assert!(answer.says(ReasonId::IndexOverOne));
         assert!(answer.says(ReasonId::NoChangeFound));
+        assert!(!answer.says(ReasonId::NoWayLeft), "ways are left");
+        assert!(!answer.says(ReasonId::OnlySecondBestLeft));
         assert!(!answer.0.alternatives.is_empty(), "never a dead end");
     }
 
