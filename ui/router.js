@@ -134,7 +134,7 @@ async function load({ screen, params }) {
     return null;
   }
   try {
-    const module = await import(`./screens/${screen}.js`);
+    const module = await import(screen.startsWith("walks/") ? `./${screen}.js` : `./screens/${screen}.js`);
     return await module.show(params);
   } catch (error) {
     if (leadElsewhere(error)) {

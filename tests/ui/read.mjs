@@ -14,7 +14,9 @@ export function uiFiles(ending) {
 
 /** The fixed words of one language, by id. */
 export function screenWords(language) {
-  const file = readFileSync(join(ROOT, "src-tauri/crates/app/words", language, "screens.ftl"), "utf8");
+  const folder = join(ROOT, "src-tauri/crates/app/words", language);
+  const files = readdirSync(folder).filter((name) => name.startsWith("screens"));
+  const file = files.map((name) => readFileSync(join(folder, name), "utf8")).join("\n");
   const words = new Map();
   let id = null;
   for (const line of file.split("\n")) {

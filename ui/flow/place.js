@@ -3,7 +3,7 @@
  * which screen. Plain data and text only.
  */
 
-/** Every address, and the name of the screen module that draws it. */
+/** Every address, and the screen module that draws it: a name in screens/, or a path to a later walk. */
 export const ROUTES = [
   ["start", "start"],
   ["start/:step", "start"],
@@ -23,9 +23,9 @@ export const ROUTES = [
   ["history", "history"],
   ["history/:id", "entry"],
   ["save/:from", "save"],
-  ["settings", "settings"],
-  ["settings/:what", "settings-choice"],
-  ["keys/:what", "keys"],
+  ["settings", "walks/settings/settings"],
+  ["settings/:what", "walks/settings/choice"],
+  ["keys/:what", "walks/settings/keys"],
   ["signs", "signs"],
   ["sign-clear", "sign-clear"],
 ];

@@ -77,17 +77,14 @@ impl App {
     pub fn answer(&self, line: &str) -> String {
         let now = self.world.now();
         let mut state = self.state();
-        state.session.lock_if_idle(now);
+        state.session.lock_if_idle(self.world.uptime());
         self.reply(&mut state, line, now)
     }
 
     /// Answers a line as if it came at another time, which may be long past: for invented demo data.
     pub(crate) fn answer_at(&self, line: &str, at: DateTime<FixedOffset>) -> String {
         let mut state = self.state();
-        state.session.touch(at);
-        let reply = self.reply(&mut state, line, at);
-        state.session.touch(self.world.now());
-        reply
+        self.reply(&mut state, line, at)
     }
 
     /// The time now.
@@ -131,7 +128,7 @@ impl App {
     /// Locks the vault if nobody has used it for too long. For a timer, and for when the app goes to the
     /// background or comes back.
     pub fn lock(&self) {
-        let now = self.world.now();
+        let now = self.world.uptime();
         self.state().session.lock_if_idle(now);
     }
 
@@ -154,7 +151,7 @@ fn answer_parsed(call: &mut Call<'_>, parsed: Parsed) -> Result<String, Failure>
         }
         let reply = (command.run)(call, parsed.body);
         if !command.while_locked {
-            let now = call.now;
+            let now = call.world.uptime();
             call.state.session.touch(now);
         }
         return reply;
@@ -164,7 +161,7 @@ fn answer_parsed(call: &mut Call<'_>, parsed: Parsed) -> Result<String, Failure>
     }
     // Advice needs to know the plan's limits, and they are in the vault.
     call.vault()?;
-    let now = call.now;
+    let now = call.world.uptime();
     call.state.session.touch(now);
     crate::advice_line::answer(parsed, call.reader()?)
 }

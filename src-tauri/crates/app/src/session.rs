@@ -1,12 +1,15 @@
 //! Whether the vault is open, and when it locks itself.
 
 use crate::failure::Failure;
-use chrono::{DateTime, Duration, FixedOffset};
 use door::ErrorCode;
+use std::time::Duration;
 use vault::Vault;
 
 /// Seconds without a command after which the vault locks. House rule.
 pub(crate) const IDLE_LOCK_S: u32 = 180;
+
+/// A point of [`World::uptime`](crate::world::World::uptime).
+pub(crate) type Uptime = Duration;
 
 /// Locked, or open since some time.
 pub(crate) enum Session {
@@ -17,14 +20,14 @@ pub(crate) enum Session {
         /// The vault.
         vault: Box<Vault>,
         /// When the last command came that needed it.
-        last_used: DateTime<FixedOffset>,
+        last_used: Uptime,
     },
 }
 
 impl Session {
     /// An open vault, used now.
     #[must_use]
-    pub(crate) fn open(vault: Vault, now: DateTime<FixedOffset>) -> Self {
+    pub(crate) fn open(vault: Vault, now: Uptime) -> Self {
         Self::Open {
             vault: Box::new(vault),
             last_used: now,
@@ -57,17 +60,16 @@ impl Session {
     }
 
     /// Notes that the vault was used.
-    pub(crate) fn touch(&mut self, now: DateTime<FixedOffset>) {
+    pub(crate) fn touch(&mut self, now: Uptime) {
         if let Self::Open { last_used, .. } = self {
             *last_used = now;
         }
     }
 
-    /// Locks when idle for too long. A clock that was set back locks too: how long it was idle is not known.
-    pub(crate) fn lock_if_idle(&mut self, now: DateTime<FixedOffset>) {
+    /// Locks when idle for too long. Setting the clock changes nothing: the wait is not measured by it.
+    pub(crate) fn lock_if_idle(&mut self, now: Uptime) {
         if let Self::Open { last_used, .. } = self {
-            let idle = now.signed_duration_since(*last_used);
-            if idle < Duration::zero() || idle >= Duration::seconds(i64::from(IDLE_LOCK_S)) {
+            if now.saturating_sub(*last_used) >= Duration::from_secs(IDLE_LOCK_S.into()) {
                 self.lock();
             }
         }

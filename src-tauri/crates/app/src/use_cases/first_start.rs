@@ -52,7 +52,7 @@ pub(crate) fn first_start(call: &mut Call<'_>, asked: FirstStart) -> Result<Open
         &mut random,
     )?;
     vault.settings().save(&settings)?;
-    call.state.session = Session::open(vault, call.now);
+    call.state.session = Session::open(vault, call.world.uptime());
     Ok(Opened {
         r#use: settings.used_for.id(),
     })

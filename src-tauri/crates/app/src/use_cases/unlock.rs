@@ -31,7 +31,7 @@ pub(crate) fn unlock(call: &mut Call<'_>, asked: Unlock) -> Result<Opened, Failu
     let vault = try_passphrase(call, "passphrase", |call| {
         Vault::open(call.folder, asked.passphrase.passphrase())
     })?;
-    call.state.session = Session::open(vault, call.now);
+    call.state.session = Session::open(vault, call.world.uptime());
     Ok(Opened {
         r#use: call.settings()?.used_for.id(),
     })

@@ -21,18 +21,25 @@ pub(crate) const PASSPHRASE: &str = "seven wet pears in a row";
 /// The morning on which most examples begin: a Wednesday.
 pub(crate) const MORNING: &str = "2026-11-25T09:12:00+01:00";
 
+/// What a phone knows of time.
+struct Clock {
+    now: DateTime<FixedOffset>,
+    uptime: std::time::Duration,
+}
+
 /// A clock moved by hand, and random bytes that only count: the same test sees the same bytes.
 struct TestWorld {
-    now: Arc<Mutex<DateTime<FixedOffset>>>,
+    clock: Arc<Mutex<Clock>>,
     next: AtomicU64,
 }
 
 impl World for TestWorld {
     fn now(&self) -> DateTime<FixedOffset> {
-        *self
-            .now
-            .lock()
-            .expect("nobody panicked with the clock in hand")
+        self.clock.lock().expect("the clock").now
+    }
+
+    fn uptime(&self) -> std::time::Duration {
+        self.clock.lock().expect("the clock").uptime
     }
 
     fn fill_random(&self, bytes: &mut [u8]) -> Result<(), RandomnessError> {
@@ -48,7 +55,7 @@ impl World for TestWorld {
 pub(crate) struct TestPhone {
     name: &'static str,
     folder: TempDir,
-    clock: Arc<Mutex<DateTime<FixedOffset>>>,
+    clock: Arc<Mutex<Clock>>,
     app: Option<App>,
     /// Apps that were killed: never closed, so that nothing is tidied or wiped by them.
     killed: Vec<App>,
@@ -61,7 +68,10 @@ impl TestPhone {
         let mut phone = Self {
             name,
             folder: tempfile::tempdir().expect("a folder for a test phone"),
-            clock: Arc::new(Mutex::new(now)),
+            clock: Arc::new(Mutex::new(Clock {
+                now,
+                uptime: std::time::Duration::from_secs(3600),
+            })),
             app: None,
             killed: Vec::new(),
         };
@@ -97,7 +107,7 @@ impl TestPhone {
 
     fn start(&self) -> App {
         let world = TestWorld {
-            now: Arc::clone(&self.clock),
+            clock: Arc::clone(&self.clock),
             next: AtomicU64::new(1),
         };
         App::open_at_cost(self.folder.path(), Box::new(world), Cost::FLOOR)
@@ -175,8 +185,13 @@ impl TestPhone {
 
     /// Lets time pass and does nothing.
     pub(crate) fn wait(&self, time: Duration) {
-        let mut now = self.clock.lock().expect("the clock");
-        *now += time;
+        self.set_clock_by(time);
+        self.clock.lock().expect("the clock").uptime += time.to_std().expect("time passes forward");
+    }
+
+    /// Sets the clock forward or back; no time passes.
+    pub(crate) fn set_clock_by(&self, time: Duration) {
+        self.clock.lock().expect("the clock").now += time;
     }
 
     /// Lets the timer of the shell look whether the app was left alone for too long.

@@ -80,7 +80,7 @@ fn a_restart_and_a_clock_set_back_do_not_shorten_the_wait() {
     wrong(&phone, 3);
     phone.kill_and_start();
     assert_eq!(phone.refused(unlock(PASSPHRASE)), "try_later");
-    phone.wait(Duration::days(-400));
+    phone.set_clock_by(Duration::days(-400));
     assert_eq!(phone.refused(unlock(PASSPHRASE)), "try_later");
     // From here the wait runs anew: nobody is kept out for as long as the clock was wrong.
     phone.wait(Duration::seconds(2));
@@ -100,6 +100,19 @@ fn left_alone_it_locks_itself() {
     phone.ask(json!({"do": "home"}));
     phone.wait(Duration::seconds(idle));
     phone.timer();
+    assert_eq!(phone.refused(json!({"do": "home"})), "locked");
+}
+
+#[test]
+fn a_clock_that_is_set_neither_locks_it_nor_keeps_it_open() {
+    let phone = TestPhone::set_up("orchard");
+    for days in [1, -3] {
+        phone.set_clock_by(Duration::days(days));
+        phone.timer();
+        phone.ask(json!({"do": "home"}));
+    }
+    phone.wait(Duration::minutes(3));
+    phone.set_clock_by(Duration::hours(-1));
     assert_eq!(phone.refused(json!({"do": "home"})), "locked");
 }
 

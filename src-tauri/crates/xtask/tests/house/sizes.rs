@@ -5,8 +5,14 @@ use crate::tree::{self, Source};
 /// Most lines a source file may have (house rule).
 const MOST_LINES: usize = 450;
 
-/// Most bytes all files of the screens may have together, pictures included (house rule).
-const MOST_UI_BYTES: u64 = 150_000;
+/// Most bytes the files that a first lift needs may have together, pictures included (house rule).
+const MOST_FIRST_BYTES: u64 = 150_000;
+
+/// Most bytes one later walk may have, a folder under [`WALKS`] (house rule).
+const MOST_WALK_BYTES: u64 = 60_000;
+
+/// Screens that are fetched only when they are opened, one folder a walk.
+const WALKS: &str = "ui/walks";
 
 const CODE: &[&str] = &[".rs", ".js", ".mjs", ".css", ".html", ".sql"];
 
@@ -27,11 +33,27 @@ fn no_source_file_is_over_the_limit() {
     }
 }
 
+fn bytes_below(folder: &str) -> u64 {
+    let all = tree::files(folder);
+    all.iter().map(|path| path.metadata().unwrap().len()).sum()
+}
+
 #[test]
-fn the_screens_stay_light() {
-    let all = tree::files("ui");
-    let bytes: u64 = all.iter().map(|path| path.metadata().unwrap().len()).sum();
-    assert!(bytes < MOST_UI_BYTES, "ui/ has {bytes} bytes");
+fn what_a_first_lift_needs_stays_light() {
+    let bytes = bytes_below("ui") - bytes_below(WALKS);
+    assert!(bytes < MOST_FIRST_BYTES, "without {WALKS}: {bytes} bytes");
+}
+
+#[test]
+fn each_later_walk_stays_light() {
+    for walk in std::fs::read_dir(tree::root().join(WALKS)).unwrap() {
+        let walk = walk.unwrap();
+        if walk.path().is_dir() {
+            let folder = format!("{WALKS}/{}", walk.file_name().to_str().unwrap());
+            let bytes = bytes_below(&folder);
+            assert!(bytes < MOST_WALK_BYTES, "{folder} has {bytes} bytes");
+        }
+    }
 }
 
 #[test]

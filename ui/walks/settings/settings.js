@@ -1,12 +1,12 @@
 /** Settings: language, units, what you do most, what the app knows about you. */
-import { ask } from "../backend.js";
-import { languageSwitch } from "../language.js";
-import { button, heading, link, make, para, section } from "../make.js";
-import { act, go, redraw } from "../router.js";
-import { startAbout } from "../walk.js";
-import { session } from "../session.js";
-import { say } from "../words.js";
-import "../parts/check-rows/check-rows.js";
+import { ask } from "../../backend.js";
+import { languageSwitch } from "../../language.js";
+import { button, heading, link, make, para, section } from "../../make.js";
+import { act, go, redraw } from "../../router.js";
+import { startAbout } from "../../walk.js";
+import { session } from "../../session.js";
+import { say } from "../../words.js";
+import "../../parts/check-rows/check-rows.js";
 
 export async function show() {
   const [settings, home] = await Promise.all([ask("settings"), ask("home")]);

@@ -1,10 +1,10 @@
 /** What asks for the passphrase though the notes are open: a new one, and erasing everything. */
-import { ask } from "../backend.js";
-import { heading, para } from "../make.js";
-import { passForm } from "../pass-form.js";
-import { swap } from "../router.js";
-import { session } from "../session.js";
-import { say } from "../words.js";
+import { ask } from "../../backend.js";
+import { heading, para } from "../../make.js";
+import { passForm } from "../../pass-form.js";
+import { swap } from "../../router.js";
+import { session } from "../../session.js";
+import { say } from "../../words.js";
 
 export function show({ what }) {
   return what === "erase" ? erase() : change();

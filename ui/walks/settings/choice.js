@@ -1,9 +1,9 @@
 /** Changes one setting: what you do most, or the units. */
-import { ask } from "../backend.js";
-import { group, make } from "../make.js";
-import { act, goBack, swap } from "../router.js";
-import { say } from "../words.js";
-import "../parts/choice-list/choice-list.js";
+import { ask } from "../../backend.js";
+import { group, make } from "../../make.js";
+import { act, goBack, swap } from "../../router.js";
+import { say } from "../../words.js";
+import "../../parts/choice-list/choice-list.js";
 
 export async function show({ what }) {
   const known = CHOICES[what];
