@@ -206,14 +206,38 @@ CHECK_IN = keyed(
     kind=(1, enum("during", "after", "next_morning")), at=(2, moment), pain=(3, same),
     back_to_usual=(4, enum("yes", "no", "not_sure")), skipped=(5, same))
 DRAFT = keyed(
-    opened_at=(1, moment), purpose=(2, enum("lift", "about")), answers=(3, listed(answered)), saved_task=(4, same),
+    opened_at=(1, moment), purpose=(2, enum("lift", "about", "own")), answers=(3, listed(answered)), saved_task=(4, same),
     advice=(5, ADVICE), open_question=(6, same))
 SIGN = keyed(
     sign=(1, same), raised_at=(2, moment), cleared=(3, keyed(at=(1, moment), by=(2, enum("me", "clinician")))))
 SAVED_TASK = keyed(name=(1, same), task=(2, TASK), answers=(3, listed(answered)))
+CARE_PLAN = keyed(
+    ways=(1, same), workers=(2, same), equipment=(3, same), issued_by=(4, same), issued_day=(5, same),
+    entered_at=(6, moment), came_by=(7, enum("typed", "parcel")))
+CARE_MOVE = keyed(
+    what=(1, same), able=(2, enum("fully", "partly", "not")),
+    help=(3, enum("none", "steady_only", "some_lift", "unpredictable")), share_permille=(4, same), workers=(5, same),
+    limb=(6, enum("leg", "arm")), hold=(7, enum("up_1_min", "up_2_min", "longer")), chair_reclines=(8, same),
+    noted_at=(9, moment), plan=(10, CARE_PLAN))
+CARE_PERSON = keyed(
+    code=(1, same), picture=(2, same), since=(3, moment), legs=(4, enum("full", "part", "none")),
+    follows=(5, enum("yes", "unsure", "no")), arms_strong=(6, same), mass_g=(7, same), equipment=(8, same),
+    noted_at=(9, moment), moves=(10, listed(CARE_MOVE)))
+MOVE_ENTRY = keyed(
+    at=(1, moment), person=(2, same), code=(3, same), what=(4, same),
+    result=(5, enum("done", "not_done", "near_miss", "refused")),
+    outcome=(6, enum("lift", "lift_with_change", "do_not_lift", "seek_care", "refuse")), way=(7, same),
+    workers=(8, same), equipment=(9, same), helped=(10, same), signs=(11, same), report=(12, same),
+    told=(13, enum("copied", "shared", "said")), rule_version=(14, same))
+SHIFT = keyed(
+    began_at=(1, moment), handed_at=(2, moment), erased=(3, keyed(at=(1, moment), plain=(2, same), proofs=(3, same))))
+MOVE_DRAFT = keyed(
+    opened_at=(1, moment), person=(2, same), what=(3, same), answers=(4, listed(answered)), open_question=(5, same))
+WORKER = keyed(trained=(1, same))
 KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("settings", SETTINGS),
          5: ("advice", ADVICE), 6: ("lift", LIFT), 7: ("check_in", CHECK_IN), 8: ("draft", DRAFT),
-         9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK)}
+         9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 18: ("care_person", CARE_PERSON),
+         19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT), 21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER)}
 
 
 def record(raw):
@@ -252,11 +276,14 @@ def main():
     passphrase = getpass.getpass("Passphrase: ") if sys.stdin.isatty() else sys.stdin.readline().rstrip("\n")
     key = data_key(folder, passphrase)
     database = open_database(folder, derive(key, b"heftwell vault 1 database"))
-    for table, order in (("current", "kind"), ("saved_task", "id"), ("sign", "id"), ("lift", "id")):
+    for table, order in (("current", "kind"), ("saved_task", "id"), ("sign", "id"), ("lift", "id"),
+                         ("care_person", "id"), ("shift", "id")):
         for row_id, raw in database.execute(f"SELECT {order}, record FROM {table} ORDER BY {order}"):
             print(json.dumps({"table": table, "id": row_id, **record(raw)}, ensure_ascii=False))
     for row_id, lift, raw in database.execute("SELECT id, lift_id, record FROM check_in ORDER BY id"):
         print(json.dumps({"table": "check_in", "id": row_id, "of_lift": lift, **record(raw)}, ensure_ascii=False))
+    for row_id, shift, raw in database.execute("SELECT id, shift_id, record FROM move_entry ORDER BY id"):
+        print(json.dumps({"table": "move_entry", "id": row_id, "of_shift": shift, **record(raw)}, ensure_ascii=False))
     holds = chain_holds(database, derive(key, b"heftwell vault 1 lift log"))
     print(json.dumps({"chain": "holds" if holds else "BROKEN"}))
     sys.exit(0 if holds else 1)

@@ -3,8 +3,8 @@
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::{
-    erase, first_start, hello, history, home, keep, morning, passphrase, saved, settings, signs,
-    unlock, walk,
+    care, erase, first_start, hello, history, home, keep, morning, passphrase, saved, settings,
+    signs, unlock, walk,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -63,6 +63,7 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "walk_confirm", unlocked, walk::confirm;
     "figure", unlocked, walk::figure::figure;
     "about_start", unlocked, walk::about_start;
+    "own_start", unlocked, care::own::own_start;
     "lift_keep", unlocked, keep::lift_keep;
     "lift_pain", unlocked, keep::lift_pain;
     "lift_undo", unlocked, keep::lift_undo;

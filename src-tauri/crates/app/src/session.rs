@@ -68,10 +68,10 @@ impl Session {
 
     /// Locks when idle for too long. Setting the clock changes nothing: the wait is not measured by it.
     pub(crate) fn lock_if_idle(&mut self, now: Uptime) {
-        if let Self::Open { last_used, .. } = self {
-            if now.saturating_sub(*last_used) >= Duration::from_secs(IDLE_LOCK_S.into()) {
-                self.lock();
-            }
+        if let Self::Open { last_used, .. } = self
+            && now.saturating_sub(*last_used) >= Duration::from_secs(IDLE_LOCK_S.into())
+        {
+            self.lock();
         }
     }
 

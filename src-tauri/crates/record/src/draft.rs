@@ -51,5 +51,7 @@ codes! {
         Lift = 1 "lift",
         /// Only the questions about the person.
         About = 2 "about",
+        /// Only the questions about the body today, before somebody is moved.
+        Own = 3 "own",
     }
 }

@@ -26,8 +26,9 @@ macro_rules! checks_codes {
 #[test]
 fn each_code_and_id_names_one_value() {
     checks_codes! {
-        AgeBand Authority BackState BackToUsual Balance CheckInKind ClearedBy Coupling DraftPurpose HeightWord
-        Kneel Outcome ReachWord Sex Sure Unit Units Urgency UsedFor Way
+        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
+        Follows HeightWord Help Hold Kneel Limb MoveResult Outcome ReachWord Sex Sure Told Unit Units Urgency UsedFor
+        Way WeightBearing
     }
 }
 

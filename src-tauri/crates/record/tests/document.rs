@@ -21,8 +21,9 @@ macro_rules! lists_codes {
 #[test]
 fn every_code_is_listed() {
     lists_codes! {
-        AgeBand Authority BackState BackToUsual Balance CheckInKind ClearedBy Coupling DraftPurpose HeightWord
-        Kneel Outcome ReachWord Sex Sure Unit Units Urgency UsedFor Way
+        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
+        Follows HeightWord Help Hold Kneel Limb MoveResult Outcome ReachWord Sex Sure Told Unit Units Urgency UsedFor
+        Way WeightBearing
     }
 }
 
@@ -38,6 +39,11 @@ fn every_key_is_listed() {
     lists_keys(&support::draft());
     lists_keys(&support::sign(None));
     lists_keys(&support::saved_task());
+    lists_keys(&support::care::person());
+    lists_keys(&support::care::entry());
+    lists_keys(&support::care::shift());
+    lists_keys(&support::care::draft());
+    lists_keys(&support::care::worker());
 }
 
 /// The rows of the kind's section are the keys that can be marked "must be understood".

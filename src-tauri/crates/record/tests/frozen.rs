@@ -79,6 +79,20 @@ fn saved_task() {
     holds("saved_task", &support::saved_task());
 }
 
+#[test]
+fn moving_people() {
+    use support::care;
+    holds("care_person_full", &care::person());
+    holds("care_person_new", &care::person_new());
+    holds("move_entry_near_miss", &care::entry());
+    holds("move_entry_refused", &care::entry_refused());
+    holds("shift_handed_over", &care::shift());
+    holds("shift_open", &care::shift_open());
+    holds("move_draft", &care::draft());
+    holds("worker", &care::worker());
+    holds("worker_not_asked", &record::Worker::default());
+}
+
 fn with_mass(mass: Mass) -> Task {
     Task {
         mass: Some(mass),

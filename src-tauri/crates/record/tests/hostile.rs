@@ -15,8 +15,8 @@ use record::RecordError::{
     TooLong, Trailing,
 };
 use record::{
-    About, Advice, BodyToday, CheckIn, Draft, Lift, MAX_BYTES, OpenSign, Record, RecordError,
-    SavedTask, Settings, Task,
+    About, Advice, BodyToday, CarePerson, CheckIn, Draft, Lift, MAX_BYTES, MoveDraft, MoveEntry,
+    OpenSign, Record, RecordError, SavedTask, Settings, Shift, Task, Worker,
 };
 
 /// Settings are the smallest record: `[4, 1, [], {1: 1, 2: 1}]`.
@@ -260,6 +260,11 @@ fn every_key_that_is_written_can_be_marked_and_no_other() {
     marks_hold(&support::draft());
     marks_hold(&support::sign(Some(support::cleared_next_day())));
     marks_hold(&support::saved_task());
+    marks_hold(&support::care::person());
+    marks_hold(&support::care::entry());
+    marks_hold(&support::care::shift());
+    marks_hold(&support::care::draft());
+    marks_hold(&support::care::worker());
 }
 
 #[test]
@@ -351,6 +356,11 @@ fn read_as_every_kind(bytes: &[u8]) -> usize {
         Draft::from_bytes(bytes).is_ok(),
         OpenSign::from_bytes(bytes).is_ok(),
         SavedTask::from_bytes(bytes).is_ok(),
+        CarePerson::from_bytes(bytes).is_ok(),
+        MoveEntry::from_bytes(bytes).is_ok(),
+        Shift::from_bytes(bytes).is_ok(),
+        MoveDraft::from_bytes(bytes).is_ok(),
+        Worker::from_bytes(bytes).is_ok(),
     ]
     .into_iter()
     .filter(|&read| read)

@@ -227,7 +227,95 @@ fn about() -> impl Strategy<Value = About> {
         })
 }
 
+fn ids() -> impl Strategy<Value = Vec<String>> {
+    prop::collection::vec(text(), 0..4)
+}
+
+fn care_plan() -> impl Strategy<Value = CarePlan> {
+    let first = (ids(), of(any::<u32>()), ids(), text());
+    (first, any::<i32>(), moment(), select(CameBy::ALL)).prop_map(
+        |((ways, workers, equipment, issued_by), issued_day, entered_at, came_by)| CarePlan {
+            ways,
+            workers,
+            equipment,
+            issued_by,
+            issued_day,
+            entered_at,
+            came_by,
+        },
+    )
+}
+
+fn care_move() -> impl Strategy<Value = CareMove> {
+    let body = (of(select(Ability::ALL)), of(select(Help::ALL)));
+    let held = (of(select(Limb::ALL)), of(select(Hold::ALL)));
+    let rest = (of(any::<u32>()), of(any::<u32>()), of(any::<bool>()));
+    (text(), body, held, rest, of(moment()), of(care_plan())).prop_map(
+        |(what, body, held, rest, noted_at, plan)| CareMove {
+            able: body.0,
+            help: body.1,
+            share_permille: rest.0,
+            workers: rest.1,
+            limb: held.0,
+            hold: held.1,
+            chair_reclines: rest.2,
+            noted_at,
+            plan,
+            ..CareMove::of(what)
+        },
+    )
+}
+
 proptest! {
+    #[test]
+    fn care_person_comes_back(
+        head in (text(), text(), moment(), of(select(WeightBearing::ALL)), of(select(Follows::ALL))),
+        rest in (of(any::<bool>()), of(any::<u32>()), of(ids()), of(moment())),
+        moves in prop::collection::vec(care_move(), 0..3),
+    ) {
+        let (code, picture, since, legs, follows) = head;
+        let (arms_strong, mass_g, equipment, noted_at) = rest;
+        comes_back(&CarePerson {
+            code, picture, since, legs, follows, arms_strong, mass_g, equipment, noted_at, moves,
+        })?;
+    }
+
+    #[test]
+    fn move_entry_comes_back(
+        head in (moment(), any::<i64>(), text(), text(), select(MoveResult::ALL), of(select(Outcome::ALL))),
+        rest in (of(text()), of(any::<u32>()), ids(), ids(), ids()),
+        told in (of(text()), of(select(Told::ALL)), text()),
+    ) {
+        let (at, person, code, what, result, outcome) = head;
+        let (way, workers, equipment, helped, signs) = rest;
+        let (report, told, rule_version) = told;
+        comes_back(&MoveEntry {
+            at, person, code, what, result, outcome, way, workers, equipment, helped, signs, report, told,
+            rule_version,
+        })?;
+    }
+
+    #[test]
+    fn shift_comes_back(
+        began_at in moment(), handed_at in of(moment()), erased in of((moment(), any::<u32>(), any::<u32>())),
+    ) {
+        let erased = erased.map(|(at, plain, proofs)| Erased { at, plain, proofs });
+        comes_back(&Shift { began_at, handed_at, erased })?;
+    }
+
+    #[test]
+    fn move_draft_comes_back(
+        opened_at in moment(), person: i64, what in text(),
+        answers in prop::collection::vec(answered(), 0..12), open_question in of(text()),
+    ) {
+        comes_back(&MoveDraft { opened_at, person, what, answers, open_question })?;
+    }
+
+    #[test]
+    fn worker_comes_back(trained in of(ids())) {
+        comes_back(&Worker { trained })?;
+    }
+
     #[test]
     fn task_comes_back(task in task()) {
         comes_back(&task)?;

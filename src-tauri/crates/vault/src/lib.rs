@@ -18,6 +18,7 @@
 #![forbid(unsafe_code)]
 
 mod atomic;
+mod care_person;
 mod check_in;
 mod connection;
 mod create;
@@ -29,18 +30,23 @@ mod keys;
 mod lift;
 mod lift_log;
 mod migrate;
+mod move_entry;
 mod open;
 mod row;
 mod saved_task;
+mod shift;
 mod sign;
 mod transact;
 
+pub use care_person::{CarePeople, CarePersonId};
 pub use check_in::CheckIns;
 pub use current::Current;
 pub use error::{Damage, ForeignFile, MissingFile, StorageFailure, VaultError};
 pub use folder::{Folder, VaultState};
 pub use keys::{Cost, CostOutOfBounds, NoRandomness, Passphrase, Random};
 pub use lift::{LiftFilter, LiftId, Lifts};
+pub use move_entry::{MoveEntries, MoveEntryId};
 pub use open::Vault;
 pub use saved_task::{SavedTaskId, SavedTasks};
+pub use shift::{ShiftId, Shifts};
 pub use sign::Signs;

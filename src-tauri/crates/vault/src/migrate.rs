@@ -12,7 +12,10 @@ use crate::{Damage, Folder, StorageFailure, VaultError, atomic, connection};
 pub(crate) type Step = &'static str;
 
 /// Every step so far. Steps that were released are never changed.
-pub(crate) const STEPS: &[Step] = &[include_str!("../migrations/0001_first.sql")];
+pub(crate) const STEPS: &[Step] = &[
+    include_str!("../migrations/0001_first.sql"),
+    include_str!("../migrations/0002_care.sql"),
+];
 
 /// "Hftw", the mark the first step puts on the file.
 const APPLICATION_ID: i64 = 1_214_674_039;

@@ -1,12 +1,13 @@
 //! An open vault.
 
-use record::{About, BodyToday, Draft, Settings};
+use record::{About, BodyToday, Draft, MoveDraft, Settings, Worker};
 use rusqlite::Connection;
 
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
-    CheckIns, Current, Damage, Folder, ForeignFile, Lifts, MissingFile, SavedTasks, Signs,
-    VaultError, VaultState, atomic, connection, create, erase, lift_log, migrate, transact,
+    CarePeople, CheckIns, Current, Damage, Folder, ForeignFile, Lifts, MissingFile, MoveEntries,
+    SavedTasks, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase, lift_log,
+    migrate, transact,
 };
 
 /// An open vault. Dropping it closes the file and wipes the keys.
@@ -189,6 +190,36 @@ impl Vault {
     #[must_use]
     pub fn saved_tasks(&self) -> SavedTasks<'_> {
         SavedTasks::new(&self.connection)
+    }
+
+    /// People who are helped to move.
+    #[must_use]
+    pub fn care_people(&self) -> CarePeople<'_> {
+        CarePeople::new(&self.connection)
+    }
+
+    /// The log of moving people.
+    #[must_use]
+    pub fn move_entries(&self) -> MoveEntries<'_> {
+        MoveEntries::new(&self.connection)
+    }
+
+    /// The shifts that the log is handed over in.
+    #[must_use]
+    pub fn shifts(&self) -> Shifts<'_> {
+        Shifts::new(&self.connection)
+    }
+
+    /// The walk before a move that is not finished.
+    #[must_use]
+    pub fn move_draft(&self) -> Current<'_, MoveDraft> {
+        Current::new(&self.connection)
+    }
+
+    /// The user as somebody who moves people.
+    #[must_use]
+    pub fn worker(&self) -> Current<'_, Worker> {
+        Current::new(&self.connection)
     }
 
     /// Warning signs.

@@ -16,7 +16,10 @@ use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
-use record::{About, AgeBand, CheckInKind, Settings, Units, UsedFor};
+use record::{
+    About, AgeBand, CareMove, CarePerson, CheckInKind, MoveEntry, MoveResult, Settings, Shift,
+    Units, UsedFor, WeightBearing,
+};
 use support::{Place, at, body, check_in, draft, left, lift, saved, sign};
 
 const READER: &str = concat!(
@@ -59,6 +62,43 @@ fn independent_reader_prints_every_record() {
         .unwrap();
     vault.signs().raise(&sign("fever_unwell", at(1))).unwrap();
 
+    let person = CarePerson {
+        code: "A7".to_owned(),
+        picture: "leaf".to_owned(),
+        since: at(1),
+        legs: Some(WeightBearing::Part),
+        follows: None,
+        arms_strong: None,
+        mass_g: None,
+        equipment: None,
+        noted_at: None,
+        moves: vec![CareMove::of("car".to_owned())],
+    };
+    vault.care_people().add(&person).unwrap();
+    let shift = Shift {
+        began_at: at(1),
+        handed_at: None,
+        erased: None,
+    };
+    let shift = vault.shifts().begin(&shift).unwrap();
+    let entry = MoveEntry {
+        at: at(2),
+        person: 1,
+        code: "A7".to_owned(),
+        what: "car".to_owned(),
+        result: MoveResult::NearMiss,
+        outcome: None,
+        way: None,
+        workers: None,
+        equipment: Vec::new(),
+        helped: Vec::new(),
+        signs: Vec::new(),
+        report: None,
+        told: None,
+        rule_version: "0.1.0".to_owned(),
+    };
+    vault.move_entries().add(shift, &entry).unwrap();
+
     // Once with everything still in the log, once after it was brought over.
     let from_the_log = read(&python, place.folder.path(), "a river under old snow");
     drop(vault);
@@ -82,6 +122,10 @@ fn independent_reader_prints_every_record() {
         r#""about": {"age": "40-64"}"#,
         r#""settings": {"used_for": "lift", "units": "kg"}"#,
         r#""open_sign": {"sign": "fever_unwell""#,
+        r#""care_person": {"code": "A7", "picture": "leaf""#,
+        r#""legs": "part", "moves": [{"what": "car"}]"#,
+        r#""of_shift": 1, "move_entry": {"at""#,
+        r#""result": "near_miss""#,
         r#"{"chain": "holds"}"#,
     ] {
         assert!(printed.contains(expected), "{expected} in:\n{printed}");

@@ -9,7 +9,7 @@ mod support;
 
 use std::fs;
 
-use record::{About, CheckInKind, Settings, Units, UsedFor};
+use record::{About, CarePerson, CheckInKind, Settings, Units, UsedFor};
 use support::{MARKER, Place, at, body, check_in, draft, lift, saved, sign};
 use vault::Vault;
 
@@ -30,6 +30,19 @@ fn session(vault: &Vault) {
         .add(id, &check_in(CheckInKind::After, 3))
         .unwrap();
     vault.saved_tasks().add(&saved(MARKER)).unwrap();
+    let person = CarePerson {
+        code: MARKER.to_owned(),
+        picture: "leaf".to_owned(),
+        since: at(1),
+        legs: None,
+        follows: None,
+        arms_strong: None,
+        mass_g: None,
+        equipment: None,
+        noted_at: None,
+        moves: Vec::new(),
+    };
+    vault.care_people().add(&person).unwrap();
     vault.draft().save(&draft(MARKER)).unwrap();
     vault.body_today().save(&body()).unwrap();
     let conditions = Some(vec![MARKER.to_owned()]);

@@ -110,6 +110,7 @@ fn draft(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<DraftView>, Failu
     let title = match standing.draft.purpose {
         DraftPurpose::Lift => view::title(&walk, reader),
         DraftPurpose::About => reader.words.text("title-bar-about"),
+        DraftPurpose::Own => reader.words.text("title-bar-own"),
     };
     let open = standing.draft.open_question.clone();
     let next = || walk.stands_at().map(|step| step.id().to_owned());

@@ -1,5 +1,6 @@
 //! What the app can do, one use case a file: a typed command in, a typed reply out.
 
+pub(crate) mod care;
 pub(crate) mod entry;
 pub(crate) mod erase;
 pub(crate) mod first_start;

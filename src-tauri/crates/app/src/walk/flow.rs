@@ -14,6 +14,8 @@ pub(crate) enum Purpose {
     Lift,
     /// The questions about the person, asked again from the settings.
     About,
+    /// The worker's own body today, before somebody is moved.
+    Own,
 }
 
 /// One page to answer.
@@ -101,6 +103,12 @@ impl<'a> Walk<'a> {
     #[must_use]
     pub(crate) fn is_for_a_lift(&self) -> bool {
         self.purpose == Purpose::Lift
+    }
+
+    /// Whether the walk asks about the body and the signs of today.
+    #[must_use]
+    pub(crate) fn is_about_today(&self) -> bool {
+        matches!(self.purpose, Purpose::Lift | Purpose::Own)
     }
 
     /// Whether a question belongs to this walk, answered or not.
@@ -195,4 +203,10 @@ impl<'a> Walk<'a> {
 #[must_use]
 pub(crate) fn for_a_lift(walk: &Walk<'_>) -> bool {
     walk.is_for_a_lift()
+}
+
+/// Whether a walk asks about today: the condition of questions about the body.
+#[must_use]
+pub(crate) fn about_today(walk: &Walk<'_>) -> bool {
+    walk.is_about_today()
 }

@@ -20,6 +20,8 @@ pub(crate) enum Page {
     Refuse(RefusePage),
     /// Nothing more to ask; go home.
     Done,
+    /// Nothing more to ask about the worker; the walk before a move goes on.
+    Move,
 }
 
 /// A question.

@@ -142,6 +142,7 @@ fn title_bar(purpose: Purpose, group: Group, reader: Reader<'_>) -> String {
     reader.words.text(match (purpose, group) {
         (Purpose::About, _) | (_, Group::About) => "title-bar-about",
         (_, Group::Signs) => "title-bar-signs",
+        (Purpose::Own, _) => "title-bar-own",
         _ => "title-bar-lift",
     })
 }

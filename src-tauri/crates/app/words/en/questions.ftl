@@ -194,6 +194,7 @@ mass-not-known = weight not known
 
 title-bar-lift = Before the lift
 title-bar-about = About you
+title-bar-own = You today
 title-bar-signs = Warning signs
 check-title = Check your answers
 check-button = See the advice

@@ -194,6 +194,7 @@ mass-not-known = peso sin saber
 
 title-bar-lift = Antes de levantar
 title-bar-about = Sobre usted
+title-bar-own = Usted hoy
 title-bar-signs = Señales de alarma
 check-title = Repase sus respuestas
 check-button = Ver el consejo

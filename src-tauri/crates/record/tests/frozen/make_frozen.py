@@ -26,6 +26,13 @@ TASK = {
 }
 BODY = {1: [1795594320000, 60], 2: 8, 3: 2, 4: 0, 5: 10, 6: 1, 7: 2, 8: 3, 9: 4, 10: 2, 11: ["night_pain"]}
 
+CARE_PLAN = {1: ["stand_aid", "hoist_two"], 2: 2, 3: ["stand_aid", "hoist"], 4: "office", 5: 20769,
+             6: [1795594320000, 60], 7: 1}
+MOVE_ENTRY = {1: [1795594320000, 60], 2: 3, 3: "A7", 4: "bed_to_chair", 5: 3, 6: 1, 7: "stand_aid", 8: 1,
+              9: ["stand_aid"], 10: ["slower"], 11: ["legs_give"], 12: "Cay\u00f3 la correa.", 13: 1, 14: "0.1.0"}
+MOVE_REFUSED = {1: [1795594320000, 60], 2: 3, 3: "A7", 4: "bed_to_chair", 5: 4, 6: 3, 9: [], 10: [], 11: [],
+                12: "Cay\u00f3 la correa.", 14: "0.1.0"}
+
 # name: (kind, body)
 SAMPLES = {
     "task_full": (1, TASK),
@@ -51,6 +58,21 @@ SAMPLES = {
     "draft_empty": (8, {1: [0, 0], 2: 2, 3: []}),
     "sign_open": (9, {1: "fever_unwell", 2: [1795594320000, 60]}),
     "sign_cleared": (9, {1: "fever_unwell", 2: [1795594320000, 60], 3: {1: [1795680720000, 60], 2: 2}}),
+    "care_person_full": (18, {
+        1: "A7", 2: "kettle", 3: [1795594320000, 60], 4: 2, 5: 2, 6: True, 7: 80000, 8: ["stand_aid"],
+        9: [1795594320000, 60], 10: [
+            {1: "bed_to_chair", 2: 2, 3: 3, 4: 250, 5: 2, 6: 1, 7: 2, 8: False, 9: [1795594320000, 60], 10: CARE_PLAN},
+            {1: "car"}]}),
+    "care_person_new": (18, {1: "B2", 2: "leaf", 3: [0, 0], 10: []}),
+    "move_entry_near_miss": (19, MOVE_ENTRY),
+    "move_entry_refused": (19, MOVE_REFUSED),
+    "shift_handed_over": (20, {1: [1795594320000, 60], 2: [1795594320000, 60],
+                               3: {1: [1795594320000, 60], 2: 5, 3: 0}}),
+    "shift_open": (20, {1: [0, 0]}),
+    "move_draft": (21, {1: [1795594320000, 60], 2: 3, 3: "bed_to_chair",
+                        4: [["same", [1, "as_planned"]], ["new", [1, "nothing"]]], 5: "new"}),
+    "worker": (22, {1: ["belt", "hoist"]}),
+    "worker_not_asked": (22, {}),
     "saved_task": (10, {1: "Laundry basket", 2: TASK, 3: [["what", [1, "basket"]]]}),
 }
 

@@ -4,6 +4,7 @@ pub(crate) mod answering;
 pub(crate) mod cards;
 pub(crate) mod figure;
 pub(crate) mod judging;
+pub(crate) mod own;
 mod refuse;
 pub(crate) mod standing;
 
@@ -154,6 +155,9 @@ fn answer_question(
             None => finish_about(call, standing),
         };
     }
+    if standing.draft.purpose == DraftPurpose::Own {
+        return own::go_on(call, standing, group);
+    }
     // Whatever the answer: with a sign open the walk ends here, never on the page to look answers over.
     let may_end_it = group != Group::About || about::is_decided(&standing.walk());
     if may_end_it && let Some(advice) = judging::judge_early(call, &standing)? {
@@ -173,10 +177,10 @@ pub(crate) fn drop_it(call: &mut Call<'_>, _: Nothing) -> Result<Nothing, Failur
     let Some(standing) = Standing::load(call)? else {
         return Ok(Nothing {});
     };
-    if standing.draft.purpose == DraftPurpose::About {
-        finish_about(call, standing)?;
-    } else {
-        call.vault()?.draft().clear()?;
+    match standing.draft.purpose {
+        DraftPurpose::About => drop(finish_about(call, standing)?),
+        DraftPurpose::Own => drop(own::finish(call, standing)?),
+        DraftPurpose::Lift => call.vault()?.draft().clear()?,
     }
     Ok(Nothing {})
 }
@@ -188,7 +192,7 @@ pub(crate) fn drop_it(call: &mut Call<'_>, _: Nothing) -> Result<Nothing, Failur
 pub(crate) fn confirm(call: &mut Call<'_>, _: Nothing) -> Result<Page, Failure> {
     let mut standing = open(call)?;
     let is_answered = standing.walk().stands_at().is_none();
-    if !is_answered || standing.draft.purpose == DraftPurpose::About {
+    if !is_answered || standing.draft.purpose != DraftPurpose::Lift {
         return Err(Failure::new(ErrorCode::QuestionNotOpen));
     }
     let advice = judging::judge(call, &standing)?;
@@ -212,20 +216,32 @@ pub(crate) fn about_start(call: &mut Call<'_>, _: Nothing) -> Result<Page, Failu
 
 /// Ends the questions about the person; goes back to the lift that waits, if there is one.
 fn finish_about(call: &Call<'_>, mut standing: Standing) -> Result<Page, Failure> {
+    forget_groups(&mut standing, &[Group::About]);
+    leave_to_the_lift(call, standing)?;
+    Ok(Page::Done)
+}
+
+/// Forgets the answers of these groups.
+fn forget_groups(standing: &mut Standing, groups: &[Group]) {
     for id in QuestionId::ALL
         .iter()
-        .filter(|id| question(**id).group == Group::About)
+        .filter(|id| groups.contains(&question(**id).group))
     {
         standing.given.forget(*id);
     }
+}
+
+/// A draft about a lift that waited comes to the front again; without one, the draft ends.
+fn leave_to_the_lift(call: &Call<'_>, mut standing: Standing) -> Result<(), Failure> {
     if standing.given.is_empty() && standing.draft.saved_task.is_none() {
         call.vault()?.draft().clear()?;
     } else {
         standing.draft.purpose = DraftPurpose::Lift;
         standing.draft.advice = None;
+        standing.draft.open_question = None;
         standing.keep(call.vault()?)?;
     }
-    Ok(Page::Done)
+    Ok(())
 }
 
 /// The open draft.

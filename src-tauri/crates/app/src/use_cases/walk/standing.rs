@@ -75,12 +75,16 @@ impl Standing {
         let vault = call.vault()?;
         let now = call.now;
         let about = vault.about().load()?.unwrap_or_default();
-        let body = kept_body(vault, now)?;
+        // Before a move the body is asked anew, so what is kept does not count.
+        let body = match draft.purpose {
+            DraftPurpose::Own => None,
+            DraftPurpose::Lift | DraftPurpose::About => kept_body(vault, now)?,
+        };
         let holds =
             |at: Option<record::Moment>, span| at.is_some_and(|at| still_holds(at, now, span));
         let remembered = about::from_record(&about, now, call.settings()?.units);
         let mut kept = Answers::default();
-        if draft.purpose == DraftPurpose::Lift && holds(about.asked_at, ABOUT_KEPT) {
+        if draft.purpose != DraftPurpose::About && holds(about.asked_at, ABOUT_KEPT) {
             kept.take_over(&remembered);
         }
         if let Some(body) = &body {
@@ -137,6 +141,7 @@ impl Standing {
             purpose: match self.draft.purpose {
                 DraftPurpose::Lift => Purpose::Lift,
                 DraftPurpose::About => Purpose::About,
+                DraftPurpose::Own => Purpose::Own,
             },
             given: &self.given,
             kept: &self.kept,

@@ -1,6 +1,6 @@
 //! The body today. Kept for a few hours, then asked again.
 
-use crate::walk::flow::{Walk, for_a_lift};
+use crate::walk::flow::{Walk, about_today};
 use crate::walk::ids::QuestionId;
 use crate::walk::question::{Choice, Group, Kind, Question};
 
@@ -14,7 +14,7 @@ const fn body(kind: Kind, asked: fn(&Walk<'_>) -> bool) -> Question {
 }
 
 /// Back pain now.
-pub(crate) const BACK: Question = body(Kind::Pain, for_a_lift);
+pub(crate) const BACK: Question = body(Kind::Pain, about_today);
 
 /// How the back behaves today, apart from the number.
 pub(crate) const BACK_STATE: Question = body(
@@ -23,14 +23,14 @@ pub(crate) const BACK_STATE: Question = body(
         Choice::words("volatile"),
         Choice::words("flare"),
     ]),
-    for_a_lift,
+    about_today,
 );
 
 /// Left knee pain now.
-pub(crate) const KNEE_LEFT: Question = body(Kind::Pain, for_a_lift);
+pub(crate) const KNEE_LEFT: Question = body(Kind::Pain, about_today);
 
 /// Right knee pain now.
-pub(crate) const KNEE_RIGHT: Question = body(Kind::Pain, for_a_lift);
+pub(crate) const KNEE_RIGHT: Question = body(Kind::Pain, about_today);
 
 /// Whether anything else hurts. One question for three places, so that most people need one tap.
 pub(crate) const OTHER: Question = body(
@@ -39,22 +39,22 @@ pub(crate) const OTHER: Question = body(
         Choice::words("hip_right"),
         Choice::words("shoulders"),
     ]),
-    for_a_lift,
+    about_today,
 );
 
 /// Left hip pain now, when it was ticked.
 pub(crate) const HIP_LEFT: Question = body(Kind::Pain, |walk| {
-    walk.is_for_a_lift() && walk.ticked(QuestionId::Other, "hip_left")
+    walk.is_about_today() && walk.ticked(QuestionId::Other, "hip_left")
 });
 
 /// Right hip pain now, when it was ticked.
 pub(crate) const HIP_RIGHT: Question = body(Kind::Pain, |walk| {
-    walk.is_for_a_lift() && walk.ticked(QuestionId::Other, "hip_right")
+    walk.is_about_today() && walk.ticked(QuestionId::Other, "hip_right")
 });
 
 /// Shoulder pain now, when it was ticked.
 pub(crate) const SHOULDERS: Question = body(Kind::Pain, |walk| {
-    walk.is_for_a_lift() && walk.ticked(QuestionId::Other, "shoulders")
+    walk.is_about_today() && walk.ticked(QuestionId::Other, "shoulders")
 });
 
 /// Balance today.
@@ -64,7 +64,7 @@ pub(crate) const BALANCE: Question = body(
         Choice::words("fair"),
         Choice::words("poor"),
     ]),
-    for_a_lift,
+    about_today,
 );
 
 /// Whether kneeling is possible.
@@ -74,7 +74,7 @@ pub(crate) const KNEEL: Question = body(
         Choice::words("one_side"),
         Choice::words("no"),
     ]),
-    for_a_lift,
+    about_today,
 );
 
 /// The regions rated from 0 to 10.

@@ -23,7 +23,7 @@ pub(crate) const SHORT_LIST_FROM: u8 = 8;
 pub(crate) const TODAY: Question = signs(
     Kind::Choice(&[Choice::words("no"), Choice::words("yes")]),
     |walk| {
-        walk.is_for_a_lift()
+        walk.is_about_today()
             && (walk.has(QuestionId::SignsToday)
                 || !(walk.whole_list_due || walk.has(QuestionId::SignsFull)))
     },
@@ -54,7 +54,7 @@ pub(crate) const FULL: Question = signs(
     ]),
     |walk| {
         let today = QuestionId::SignsToday;
-        walk.is_for_a_lift()
+        walk.is_about_today()
             && (walk.whole_list_due
                 || walk.chose(today, "yes")
                 || walk.is_not_sure(today)
@@ -77,7 +77,7 @@ pub(crate) const FLARE: Question = signs(
             || RATED.iter().any(|region| {
                 matches!(walk.answer(*region), Some(Answer::Pain(score)) if *score >= SHORT_LIST_FROM)
             });
-        walk.is_for_a_lift() && bad_day && !walk.asks(QuestionId::SignsFull)
+        walk.is_about_today() && bad_day && !walk.asks(QuestionId::SignsFull)
     },
 );
 

@@ -1,0 +1,3 @@
+//! Helping others move.
+
+pub(crate) mod own;

@@ -1,0 +1,1 @@
+INSERT INTO care_person (record) VALUES (?1)

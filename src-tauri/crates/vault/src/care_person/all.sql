@@ -1,0 +1,1 @@
+SELECT id, record FROM care_person ORDER BY id

@@ -1,0 +1,1 @@
+SELECT record FROM care_person WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM care_person WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM move_entry WHERE shift_id = ?1 AND is_proof = ?2

@@ -1,0 +1,1 @@
+SELECT record FROM move_entry WHERE id = ?1

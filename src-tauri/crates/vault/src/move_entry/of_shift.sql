@@ -1,0 +1,1 @@
+SELECT id, record FROM move_entry WHERE shift_id = ?1 ORDER BY id

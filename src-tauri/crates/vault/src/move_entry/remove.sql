@@ -1,0 +1,1 @@
+DELETE FROM move_entry WHERE id = ?1

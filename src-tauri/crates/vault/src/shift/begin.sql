@@ -1,0 +1,1 @@
+INSERT INTO shift (is_open, record) VALUES (1, ?1)

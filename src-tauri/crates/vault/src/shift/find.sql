@@ -1,0 +1,1 @@
+SELECT record FROM shift WHERE id = ?1

@@ -1,0 +1,1 @@
+SELECT id, record FROM shift WHERE is_open = 0 ORDER BY id DESC LIMIT 1
