@@ -3,7 +3,7 @@
  * Decides what a failed command leads to, and carries out taps one at a time.
  */
 import { blank, clearProblems, draw, isBusy, setBusy, showProblems } from "./frame.js";
-import { findRoute, needsUnlock } from "./flow/place.js";
+import { fileOf, findRoute, needsUnlock } from "./flow/place.js";
 import { Trail } from "./flow/trail.js";
 import { session, touched } from "./session.js";
 import { say } from "./words.js";
@@ -134,7 +134,7 @@ async function load({ screen, params }) {
     return null;
   }
   try {
-    const module = await import(screen.startsWith("walks/") ? `./${screen}.js` : `./screens/${screen}.js`);
+    const module = await import(fileOf(screen));
     return await module.show(params);
   } catch (error) {
     if (leadElsewhere(error)) {

@@ -52,6 +52,11 @@ export function findRoute(hash) {
   return null;
 }
 
+/** The file of a screen, seen from the router. */
+export function fileOf(screen) {
+  return screen.startsWith("walks/") ? `./${screen}.js` : `./screens/${screen}.js`;
+}
+
 /** Whether a screen needs an open vault. */
 export function needsUnlock(screen) {
   return !OPEN_TO_ALL.has(screen);

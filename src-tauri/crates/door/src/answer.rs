@@ -4,11 +4,12 @@ use crate::advise::{NoTexts, Texts, advise};
 use crate::error::{DoorError, ErrorCode, ok_line};
 use crate::line::{COMMAND_FIELD, Parsed, parse_line};
 use crate::pose::pose;
+use crate::review::review;
 use crate::task_limit::task_limit;
 use serde::Serialize;
 
 /// The names of the door's own commands.
-pub const COMMANDS: [&str; 3] = ["advise", "task_limit", "pose"];
+pub const COMMANDS: [&str; 4] = ["advise", "task_limit", "pose", "review"];
 
 /// Answers a line without sentences for reasons. `None`: the command is none of [`COMMANDS`].
 #[must_use]
@@ -41,6 +42,7 @@ pub fn answer_parsed(parsed: Parsed, texts: &dyn Texts) -> Result<String, Parsed
         "advise" => Ok(reply(advise(parsed.body, texts))),
         "task_limit" => Ok(reply(task_limit(parsed.body))),
         "pose" => Ok(reply(pose(parsed.body))),
+        "review" => Ok(reply(review(parsed.body))),
         _ => Err(parsed),
     }
 }

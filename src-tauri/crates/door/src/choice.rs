@@ -30,6 +30,7 @@ listed!(
     lifting::body::WarningSign,
     lifting::limits::niosh::Units,
     lifting::progress::Trend,
+    lifting::review::Decision,
     lifting::task::Coupling,
     lifting::task::HeightWord,
     lifting::task::ReachWord,

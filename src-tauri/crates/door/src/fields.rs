@@ -17,6 +17,7 @@ pub fn fields() -> Vec<PartFields> {
     let mut parts = crate::advise::fields();
     parts.extend(crate::task_limit::fields());
     parts.push(("pose", crate::pose::fields()));
+    parts.extend(crate::review::fields());
     parts
 }
 

@@ -3,7 +3,7 @@
 //! A line is bounded, taken apart without letting a key stand twice ([`parse_line`]), and read into the
 //! command's own type with the path kept ([`read`]). Failures are a stable [`ErrorCode`], a field and a
 //! sentence made from both; no value reaches an error. [`answer`] does all of it for the door's own
-//! commands: `advise`, `task_limit` and `pose`.
+//! commands: `advise`, `task_limit`, `pose` and `review`.
 
 mod advise;
 mod answer;
@@ -14,6 +14,7 @@ mod line;
 mod path;
 mod pose;
 mod read;
+mod review;
 mod section;
 mod task_limit;
 

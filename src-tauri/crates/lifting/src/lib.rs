@@ -14,6 +14,7 @@ pub mod posture;
 pub mod progress;
 pub mod quantity;
 pub mod reason;
+pub mod review;
 pub mod rules;
 pub mod task;
 pub mod transfer;

@@ -143,6 +143,19 @@ result!(
     Joules, "J"
 );
 
+result!(
+    /// A middle of several pain scores, which may lie between two; only ever a result of our own computation.
+    PainPoints, "points"
+);
+result!(
+    /// How fast pain changes; only ever a result of our own computation.
+    PointsPerWeek, "points a week"
+);
+result!(
+    /// How much more pain goes with a heavier load; only ever a result of our own computation.
+    PointsPerKilogram, "points a kilogram"
+);
+
 /// Pain on the numeric rating scale: a whole number, 0 none to 10 worst imaginable.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct PainScore(u8);

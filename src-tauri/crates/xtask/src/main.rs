@@ -19,6 +19,7 @@ mod commands;
 mod debian;
 mod needs;
 mod plan;
+mod python;
 mod steps;
 mod tools;
 mod tree;

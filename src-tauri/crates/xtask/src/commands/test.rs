@@ -12,6 +12,7 @@ pub(crate) const STEPS: &[Step] = &[
     steps::deny::STEP,
     steps::unit::WHOLE,
     steps::dynamics::STEP,
+    steps::statistics::STEP,
     steps::formats::STEP,
     steps::ui::STEP,
     steps::journeys::STEP,

@@ -6,6 +6,7 @@ pub(crate) mod dynamics;
 pub(crate) mod format;
 pub(crate) mod formats;
 pub(crate) mod journeys;
+pub(crate) mod statistics;
 pub(crate) mod ui;
 pub(crate) mod unit;
 
