@@ -234,10 +234,66 @@ SHIFT = keyed(
 MOVE_DRAFT = keyed(
     opened_at=(1, moment), person=(2, same), what=(3, same), answers=(4, listed(answered)), open_question=(5, same))
 WORKER = keyed(trained=(1, same))
+def wording(value):
+    return {("ours", "typed")[value[0] - 1]: value[1]}
+
+
+def hexed(value):
+    return value.hex()
+
+
+def or_none(read):
+    return lambda place: read(place) if place else None
+
+
+def places(**fields):
+    """A list with fixed places; further ones are shown as they are."""
+    def read_list(value):
+        out = {name: read(part) for (name, read), part in zip(fields.items(), value)}
+        return out | ({"more": value[len(fields):]} if len(value) > len(fields) else {})
+    return read_list
+
+
+def one_less(place):
+    return place - 1
+
+
+REGION = enum("back", "knee_left", "knee_right", "hip_left", "hip_right", "shoulders")
+DEVICE = keyed(keys=(1, lambda value: f"{len(value)} secret bytes"), alias=(2, same), made_at=(3, moment))
+PAIRED = keyed(id=(1, hexed), pairing=(2, lambda value: f"{len(value)} bytes"), name=(3, same), since=(4, moment))
+PLAN = keyed(
+    id=(1, hexed), version=(2, same), made_at=(3, moment), whom=(4, same), by=(5, same), title=(6, wording),
+    pattern=(7, same), review_on=(8, same), grace_weeks=(9, same), ceiling_g=(10, same),
+    ceilings=(11, listed(keyed(start=(1, HEIGHT), grams=(2, same)))), times_a_bout=(12, same), bouts_a_day=(13, same),
+    pain_ceiling=(14, same), next_morning=(15, enum("back_to_usual", "no_worse")),
+    ways=(16, listed(keyed(
+        way=(1, WAY), standing=(2, enum("preferred", "allowed", "not_allowed")), why=(3, wording)))),
+    cues=(17, listed(wording)),
+    practice=(18, listed(keyed(way=(1, WAY), grams=(2, same), sets=(3, same), times=(4, same), days_a_week=(5, same)))),
+    progression=(19, keyed(
+        step_g=(1, same), good_days=(2, same), hold_from=(3, same), back_over=(4, same), is_locked=(5, same))),
+    bands=(20, listed(keyed(region=(1, REGION), moderate_from=(2, same), severe_from=(3, same)))),
+    notes=(21, listed(wording)))
+FOLLOWED = keyed(plan=(1, PLAN), at=(2, moment), pairing=(3, hexed), from_=(4, same), stopped_at=(5, moment))
+LOOK = places(
+    kind=enum("during", "after", "next_morning"), after_min=same, pain=or_none(one_less),
+    back_to_usual=or_none(enum("yes", "no", "not_sure")))
+HISTORY_LIFT = places(
+    after_min=same, done=same, outcome=enum("lift", "lift_with_change", "do_not_lift", "seek_care", "refuse"),
+    way=or_none(WAY), advised=or_none(WAY), mass=or_none(mass), start=or_none(HEIGHT), times=same,
+    pain=lambda value: [place - 1 if place else None for place in value],
+    back_state=or_none(enum("steady", "volatile", "flare")), looks=listed(LOOK), instead=same, title=same)
+HISTORY = keyed(
+    from_=(1, same), made_at=(2, moment), since=(3, same), with_notes=(4, same),
+    plan=(5, keyed(id=(1, hexed), version=(2, same))), start_min=(6, same), lifts=(7, listed(HISTORY_LIFT)),
+    signs=(8, listed(places(at_min=same, sign=same, is_cleared=same))), words=(9, same))
+RECEIVED = keyed(history=(1, HISTORY), at=(2, moment), from_=(3, same))
 KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("settings", SETTINGS),
          5: ("advice", ADVICE), 6: ("lift", LIFT), 7: ("check_in", CHECK_IN), 8: ("draft", DRAFT),
-         9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 18: ("care_person", CARE_PERSON),
-         19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT), 21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER)}
+         9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 11: ("device", DEVICE), 12: ("paired", PAIRED),
+         13: ("plan", PLAN), 14: ("followed", FOLLOWED), 15: ("history", HISTORY), 16: ("received", RECEIVED),
+         18: ("care_person", CARE_PERSON), 19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT),
+         21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER)}
 
 
 def record(raw):
@@ -280,6 +336,11 @@ def main():
                          ("care_person", "id"), ("shift", "id")):
         for row_id, raw in database.execute(f"SELECT {order}, record FROM {table} ORDER BY {order}"):
             print(json.dumps({"table": table, "id": row_id, **record(raw)}, ensure_ascii=False))
+    handed = {"pairing": "seq", "plan": "id", "plan_version": "plan_id, version", "followed": "id", "received": "id"}
+    tables = {name for name, in database.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")}
+    for table, order in handed.items() if "pairing" in tables else ():
+        for raw, in database.execute(f"SELECT record FROM {table} ORDER BY {order}"):
+            print(json.dumps({"table": table, **record(raw)}, ensure_ascii=False))
     for row_id, lift, raw in database.execute("SELECT id, lift_id, record FROM check_in ORDER BY id"):
         print(json.dumps({"table": "check_in", "id": row_id, "of_lift": lift, **record(raw)}, ensure_ascii=False))
     for row_id, shift, raw in database.execute("SELECT id, shift_id, record FROM move_entry ORDER BY id"):

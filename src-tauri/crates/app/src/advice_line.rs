@@ -38,6 +38,7 @@ pub(crate) fn answer(parsed: Parsed, reader: Reader<'_>) -> Result<String, Failu
             code: ErrorCode::from_id(&fault.code).unwrap_or(ErrorCode::Internal),
             field: fault.field,
             wait_s: None,
+            says: None,
         }),
         _ => Ok(line),
     }

@@ -5,6 +5,8 @@ use crate::commands;
 use crate::device::{self, Device};
 use crate::failure::Failure;
 use crate::session::Session;
+use crate::taken::{self, Taken, TakenJson};
+use crate::use_cases::handoff::taking;
 use crate::words::{Language, Words};
 use crate::world::World;
 use chrono::{DateTime, FixedOffset};
@@ -79,6 +81,58 @@ impl App {
         let mut state = self.state();
         state.session.lock_if_idle(self.world.uptime());
         self.reply(&mut state, line, now)
+    }
+
+    /// Takes a picture or a file of the scan screen, and answers with one JSON line as [`answer`](Self::answer)
+    /// does. Looking for a symbol takes its time and holds nobody up.
+    #[must_use]
+    pub fn take(&self, taken: Taken<'_>) -> String {
+        let may = self.with_call(taking::must_scan);
+        let reply = may
+            .and_then(|()| taken::look(&taken))
+            .and_then(|found| self.with_call(|call| taking::take(call, found)));
+        match reply {
+            Ok(reply) => door::ok_line(&reply),
+            Err(failure) => failure.to_line(&self.state().words),
+        }
+    }
+
+    /// As [`take`](Self::take), for bridges without raw bodies: one JSON object with `kind`, `width`, `height`
+    /// and the bytes as `base64`.
+    #[must_use]
+    pub fn take_json(&self, body: &[u8]) -> String {
+        let may = self.with_call(taking::must_scan);
+        let read = may
+            .and_then(|()| TakenJson::read(body))
+            .and_then(|json| Ok((json.bytes()?, json)));
+        match read {
+            Ok((bytes, json)) => self.take(json.around(&bytes)),
+            Err(failure) => failure.to_line(&self.state().words),
+        }
+    }
+
+    /// Whether the scan screen is open, so that the camera may be let in.
+    #[must_use]
+    pub fn scanning(&self) -> bool {
+        let mut state = self.state();
+        state.session.lock_if_idle(self.world.uptime());
+        state.session.is_scanning()
+    }
+
+    fn with_call<T>(
+        &self,
+        work: impl FnOnce(&mut Call<'_>) -> Result<T, Failure>,
+    ) -> Result<T, Failure> {
+        let now = self.world.now();
+        let mut state = self.state();
+        state.session.lock_if_idle(self.world.uptime());
+        work(&mut Call {
+            now,
+            world: self.world.as_ref(),
+            folder: &self.folder,
+            cost: self.cost,
+            state: &mut state,
+        })
     }
 
     /// Answers a line as if it came at another time, which may be long past: for invented demo data.

@@ -1,6 +1,7 @@
 //! What a use case has to work with during one command.
 
 use crate::device::{self, Device};
+use crate::exchange::Exchange;
 use crate::failure::Failure;
 use crate::session::Session;
 use crate::walk::text::Reader;
@@ -41,6 +42,14 @@ impl Call<'_> {
     /// `locked`.
     pub(crate) fn vault(&self) -> Result<&Vault, Failure> {
         self.state.session.vault()
+    }
+
+    /// The open vault, with what a hand-over holds in memory.
+    ///
+    /// # Errors
+    /// `locked`.
+    pub(crate) fn exchange(&mut self) -> Result<(&Vault, &mut Exchange), Failure> {
+        self.state.session.exchange()
     }
 
     /// The user's settings.

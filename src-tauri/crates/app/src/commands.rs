@@ -2,6 +2,7 @@
 
 use crate::call::Call;
 use crate::failure::Failure;
+use crate::use_cases::handoff::{card, pair, people, scan};
 use crate::use_cases::{
     care, erase, first_start, hello, history, home, keep, morning, passphrase, saved, settings,
     signs, unlock, walk,
@@ -77,6 +78,16 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "passphrase_change", unlocked, passphrase::passphrase_change;
     "erase_everything", unlocked, erase::erase_everything;
     "sign_clear", unlocked, signs::sign_clear;
+    "card", unlocked, card::card;
+    "card_set", unlocked, card::card_set;
+    "pairings", unlocked, people::pairings;
+    "pairing_rename", unlocked, people::pairing_rename;
+    "pairing_end", unlocked, people::pairing_end;
+    "pair_start", unlocked, pair::pair_start;
+    "pair_compare", unlocked, pair::pair_compare;
+    "pair_agree", unlocked, pair::pair_agree;
+    "scan_start", unlocked, scan::scan_start;
+    "scan_stop", unlocked, scan::scan_stop;
 ];
 
 /// The command with this name.

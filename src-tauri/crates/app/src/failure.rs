@@ -17,6 +17,8 @@ pub(crate) struct Failure {
     pub(crate) field: Option<String>,
     /// Seconds to wait, for `try_later`.
     pub(crate) wait_s: Option<u32>,
+    /// The id of a sentence that says more than the code's own.
+    pub(crate) says: Option<&'static str>,
 }
 
 impl Failure {
@@ -27,6 +29,7 @@ impl Failure {
             code,
             field: None,
             wait_s: None,
+            says: None,
         }
     }
 
@@ -37,6 +40,7 @@ impl Failure {
             code,
             field: Some(field.to_owned()),
             wait_s: None,
+            says: None,
         }
     }
 
@@ -47,7 +51,16 @@ impl Failure {
             code: ErrorCode::TryLater,
             field: None,
             wait_s: Some(wait_s),
+            says: None,
         }
+    }
+
+    /// The same failure with a sentence of its own.
+    #[allow(dead_code, reason = "the commands that need it are being built")]
+    #[must_use]
+    pub(crate) const fn saying(mut self, id: &'static str) -> Self {
+        self.says = Some(id);
+        self
     }
 
     /// The reply line: what happened, what is not affected, what to do next.
@@ -57,11 +70,9 @@ impl Failure {
             Some(field) => DoorError::at(self.code, field.clone()),
             None => DoorError::new(self.code),
         };
+        let id = self.says.map_or_else(|| word_id(self.code), str::to_owned);
         error
-            .saying(words.format(
-                &word_id(self.code),
-                &[("seconds", Arg::count(self.wait_s.unwrap_or(0)))],
-            ))
+            .saying(words.format(&id, &[("seconds", Arg::count(self.wait_s.unwrap_or(0)))]))
             .to_json_line()
     }
 }
@@ -78,6 +89,7 @@ impl From<DoorError> for Failure {
             code: error.code,
             field: error.field,
             wait_s: None,
+            says: None,
         }
     }
 }

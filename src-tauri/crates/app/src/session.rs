@@ -1,5 +1,6 @@
 //! Whether the vault is open, and when it locks itself.
 
+use crate::exchange::Exchange;
 use crate::failure::Failure;
 use door::ErrorCode;
 use std::time::Duration;
@@ -19,6 +20,8 @@ pub(crate) enum Session {
     Open {
         /// The vault.
         vault: Box<Vault>,
+        /// What a hand-over holds meanwhile.
+        exchange: Box<Exchange>,
         /// When the last command came that needed it.
         last_used: Uptime,
     },
@@ -30,6 +33,7 @@ impl Session {
     pub(crate) fn open(vault: Vault, now: Uptime) -> Self {
         Self::Open {
             vault: Box::new(vault),
+            exchange: Box::default(),
             last_used: now,
         }
     }
@@ -42,6 +46,28 @@ impl Session {
         match self {
             Self::Open { vault, .. } => Ok(vault),
             Self::Locked => Err(Failure::new(ErrorCode::Locked)),
+        }
+    }
+
+    /// The open vault, with what a hand-over holds.
+    ///
+    /// # Errors
+    /// `locked`.
+    pub(crate) fn exchange(&mut self) -> Result<(&Vault, &mut Exchange), Failure> {
+        match self {
+            Self::Open {
+                vault, exchange, ..
+            } => Ok((vault, exchange)),
+            Self::Locked => Err(Failure::new(ErrorCode::Locked)),
+        }
+    }
+
+    /// Whether a scan screen is open.
+    #[must_use]
+    pub(crate) const fn is_scanning(&self) -> bool {
+        match self {
+            Self::Open { exchange, .. } => exchange.scan.is_some(),
+            Self::Locked => false,
         }
     }
 

@@ -100,6 +100,34 @@ error_codes! {
     QuestionNotOpen = "question_not_open", "this question is not open";
     /// The question does not offer this answer.
     AnswerNotOffered = "answer_not_offered", "this answer is not offered";
+    /// The holder has not said what others call them.
+    AliasNeeded = "alias_needed", "a name for others to see is needed";
+    /// The name is empty or too long.
+    AliasLength = "alias_length", "this name is empty or too long";
+    /// The name holds a character that is not shown.
+    AliasCharacter = "alias_character", "this name holds a character that is not shown";
+    /// More than five minutes since the offer was shown.
+    PairExpired = "pair_expired", "this took too long, start pairing again";
+    /// The other device's offer was not scanned.
+    PairNothingScanned = "pair_nothing_scanned", "nothing was scanned yet";
+    /// The pairing belongs to other keys of this device.
+    PairAgain = "pair_again", "this pairing is no longer of use, pair again";
+    /// Nobody is paired under this id.
+    UnknownPairing = "unknown_pairing", "nobody is paired under this id";
+    /// The scan screen is not open.
+    ScanNotStarted = "scan_not_started", "the scan screen is not open";
+    /// Nothing came in that could be decided on.
+    NoParcel = "no_parcel", "nothing came in";
+    /// The code does not open the parcel.
+    CodeWrong = "code_wrong", "this code does not open it";
+    /// Nothing is shown under this id.
+    UnknownShow = "unknown_show", "nothing is shown under this id";
+    /// Two parts of the plan cannot both hold.
+    PlanContradiction = "plan_contradiction", "this does not fit with the rest of the plan";
+    /// There is no plan with this id.
+    UnknownPlan = "unknown_plan", "there is no such plan";
+    /// Nothing would be handed over.
+    NothingToShow = "nothing_to_show", "there is nothing to hand over";
     /// A fault of ours.
     Internal = "internal", "something went wrong inside the app";
 }

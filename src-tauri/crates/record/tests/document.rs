@@ -22,8 +22,8 @@ macro_rules! lists_codes {
 fn every_code_is_listed() {
     lists_codes! {
         Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
-        Follows HeightWord Help Hold Kneel Limb MoveResult Outcome ReachWord Sex Sure Told Unit Units Urgency UsedFor
-        Way WeightBearing
+        Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome ParcelPurpose ReachWord Region Sex
+        Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
     }
 }
 
@@ -44,6 +44,12 @@ fn every_key_is_listed() {
     lists_keys(&support::care::shift());
     lists_keys(&support::care::draft());
     lists_keys(&support::care::worker());
+    lists_keys(&support::handoff::device());
+    lists_keys(&support::handoff::paired());
+    lists_keys(&support::handoff::plan());
+    lists_keys(&support::handoff::followed());
+    lists_keys(&support::handoff::history());
+    lists_keys(&support::handoff::received());
 }
 
 /// The rows of the kind's section are the keys that can be marked "must be understood".

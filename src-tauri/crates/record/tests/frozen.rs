@@ -93,6 +93,26 @@ fn moving_people() {
     holds("worker_not_asked", &record::Worker::default());
 }
 
+#[test]
+fn device_and_paired() {
+    holds("device", &support::handoff::device());
+    holds("paired", &support::handoff::paired());
+}
+
+#[test]
+fn plan() {
+    holds("plan_full", &support::handoff::plan());
+    holds("plan_bare", &support::handoff::plan_bare());
+    holds("followed", &support::handoff::followed());
+}
+
+#[test]
+fn history() {
+    holds("history_full", &support::handoff::history());
+    holds("history_empty", &support::handoff::history_empty());
+    holds("received", &support::handoff::received());
+}
+
 fn with_mass(mass: Mass) -> Task {
     Task {
         mass: Some(mass),

@@ -15,8 +15,9 @@ use record::RecordError::{
     TooLong, Trailing,
 };
 use record::{
-    About, Advice, BodyToday, CarePerson, CheckIn, Draft, Lift, MAX_BYTES, MoveDraft, MoveEntry,
-    OpenSign, Record, RecordError, SavedTask, Settings, Shift, Task, Worker,
+    About, Advice, BodyToday, CarePerson, CheckIn, Device, Draft, Followed, History, Lift,
+    MAX_BYTES, MoveDraft, MoveEntry, OpenSign, Paired, Plan, Received, Record, RecordError,
+    SavedTask, Settings, Shift, Task, Worker,
 };
 
 /// Settings are the smallest record: `[4, 1, [], {1: 1, 2: 1}]`.
@@ -265,6 +266,12 @@ fn every_key_that_is_written_can_be_marked_and_no_other() {
     marks_hold(&support::care::shift());
     marks_hold(&support::care::draft());
     marks_hold(&support::care::worker());
+    marks_hold(&support::handoff::device());
+    marks_hold(&support::handoff::paired());
+    marks_hold(&support::handoff::plan());
+    marks_hold(&support::handoff::followed());
+    marks_hold(&support::handoff::history());
+    marks_hold(&support::handoff::received());
 }
 
 #[test]
@@ -319,7 +326,7 @@ proptest! {
     }
 
     #[test]
-    fn no_bytes_behind_a_good_frame_panic(kind in 1_u8..=10, body in prop::collection::vec(any::<u8>(), 0..200)) {
+    fn no_bytes_behind_a_good_frame_panic(kind in 1_u8..=22, body in prop::collection::vec(any::<u8>(), 0..200)) {
         read_as_every_kind(&[&[0x84, kind, 1, 0x80][..], &body].concat());
     }
 }
@@ -361,6 +368,12 @@ fn read_as_every_kind(bytes: &[u8]) -> usize {
         Shift::from_bytes(bytes).is_ok(),
         MoveDraft::from_bytes(bytes).is_ok(),
         Worker::from_bytes(bytes).is_ok(),
+        Device::from_bytes(bytes).is_ok(),
+        Paired::from_bytes(bytes).is_ok(),
+        Plan::from_bytes(bytes).is_ok(),
+        Followed::from_bytes(bytes).is_ok(),
+        History::from_bytes(bytes).is_ok(),
+        Received::from_bytes(bytes).is_ok(),
     ]
     .into_iter()
     .filter(|&read| read)

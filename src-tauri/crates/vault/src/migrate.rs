@@ -15,6 +15,7 @@ pub(crate) type Step = &'static str;
 pub(crate) const STEPS: &[Step] = &[
     include_str!("../migrations/0001_first.sql"),
     include_str!("../migrations/0002_care.sql"),
+    include_str!("../migrations/0003_handoff.sql"),
 ];
 
 /// "Hftw", the mark the first step puts on the file.

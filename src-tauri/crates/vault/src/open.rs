@@ -1,12 +1,13 @@
 //! An open vault.
 
-use record::{About, BodyToday, Draft, MoveDraft, Settings, Worker};
+use record::{About, BodyToday, Device, Draft, MoveDraft, Settings, Worker};
 use rusqlite::Connection;
 
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
-    CarePeople, CheckIns, Current, Damage, Folder, ForeignFile, Lifts, MissingFile, MoveEntries,
-    SavedTasks, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase, lift_log,
+    CarePeople, CheckIns, Current, Damage, Folder, FollowedPlans, ForeignFile, Lifts, MissingFile,
+    MoveEntries, Opened, Pairings, PlanVersions, Plans, ReceivedHistories, SavedTasks, SeenNumbers,
+    Sent, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase, lift_log,
     migrate, transact,
 };
 
@@ -250,6 +251,60 @@ impl Vault {
     #[must_use]
     pub fn settings(&self) -> Current<'_, Settings> {
         Current::new(&self.connection)
+    }
+
+    /// The keys of this device and its name.
+    #[must_use]
+    pub fn device(&self) -> Current<'_, Device> {
+        Current::new(&self.connection)
+    }
+
+    /// Devices that this one is paired with.
+    #[must_use]
+    pub fn pairings(&self) -> Pairings<'_> {
+        Pairings::new(&self.connection)
+    }
+
+    /// Numbers used in parcels.
+    #[must_use]
+    pub fn sent(&self) -> Sent<'_> {
+        Sent::new(&self.connection)
+    }
+
+    /// Numbers accepted from others.
+    #[must_use]
+    pub fn seen(&self) -> SeenNumbers<'_> {
+        SeenNumbers::new(&self.connection)
+    }
+
+    /// What was opened with a code.
+    #[must_use]
+    pub fn opened(&self) -> Opened<'_> {
+        Opened::new(&self.connection)
+    }
+
+    /// Plans made here.
+    #[must_use]
+    pub fn plans(&self) -> Plans<'_> {
+        Plans::new(&self.connection)
+    }
+
+    /// Versions of plans made here that were handed over.
+    #[must_use]
+    pub fn plan_versions(&self) -> PlanVersions<'_> {
+        PlanVersions::new(&self.connection)
+    }
+
+    /// Plans followed here.
+    #[must_use]
+    pub fn followed(&self) -> FollowedPlans<'_> {
+        FollowedPlans::new(&self.connection)
+    }
+
+    /// Histories of others.
+    #[must_use]
+    pub fn received(&self) -> ReceivedHistories<'_> {
+        ReceivedHistories::new(&self.connection)
     }
 }
 

@@ -4,6 +4,7 @@ pub(crate) mod care;
 pub(crate) mod entry;
 pub(crate) mod erase;
 pub(crate) mod first_start;
+pub(crate) mod handoff;
 pub(crate) mod hello;
 pub(crate) mod history;
 pub(crate) mod home;

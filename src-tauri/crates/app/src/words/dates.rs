@@ -10,6 +10,14 @@ impl Words {
         self.format("date-day", &self.day_args(day))
     }
 
+    /// A date with its year and no weekday: `25 November 2026`, `25 de noviembre de 2026`.
+    #[must_use]
+    pub fn date_text(&self, day: NaiveDate) -> String {
+        let mut args = self.day_args(day);
+        args.push(("year", Arg::text(day.year().to_string())));
+        self.format("date-whole", &args)
+    }
+
     /// A day as seen from another: today, yesterday, or the date, with its year when that differs.
     #[must_use]
     pub fn day_text_from(&self, day: NaiveDate, today: NaiveDate) -> String {

@@ -11,6 +11,7 @@ mod answers;
 mod demo;
 mod drafts;
 mod first_start;
+mod handoff;
 mod history;
 mod keep;
 mod lines;

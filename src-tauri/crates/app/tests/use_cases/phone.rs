@@ -27,7 +27,8 @@ struct Clock {
     uptime: std::time::Duration,
 }
 
-/// A clock moved by hand, and random bytes that only count: the same test sees the same bytes.
+/// A clock moved by hand, and random bytes that only count, from another start on every phone: the same test
+/// sees the same bytes.
 struct TestWorld {
     clock: Arc<Mutex<Clock>>,
     next: AtomicU64,
@@ -57,6 +58,8 @@ pub(crate) struct TestPhone {
     folder: TempDir,
     clock: Arc<Mutex<Clock>>,
     app: Option<App>,
+    /// How often the app was started: each start counts its random bytes from another place.
+    starts: std::cell::Cell<u64>,
     /// Apps that were killed: never closed, so that nothing is tidied or wiped by them.
     killed: Vec<App>,
 }
@@ -73,6 +76,7 @@ impl TestPhone {
                 uptime: std::time::Duration::from_secs(3600),
             })),
             app: None,
+            starts: std::cell::Cell::new(0),
             killed: Vec::new(),
         };
         phone.app = Some(phone.start());
@@ -106,9 +110,10 @@ impl TestPhone {
     }
 
     fn start(&self) -> App {
+        self.starts.set(self.starts.get() + 1);
         let world = TestWorld {
             clock: Arc::clone(&self.clock),
-            next: AtomicU64::new(1),
+            next: AtomicU64::new(first_number(self.name) + (self.starts.get() << 20)),
         };
         App::open_at_cost(self.folder.path(), Box::new(world), Cost::FLOOR)
             .expect("a folder of one's own can be opened")
@@ -199,6 +204,22 @@ impl TestPhone {
         self.app().lock();
     }
 
+    /// A phone of the same name and time, onto which this one's folder was brought as it is now.
+    pub(crate) fn copied(&self, name: &'static str) -> Self {
+        let copy = Self::new(name);
+        copy.set_clock_by(self.now() - copy.now());
+        for file in std::fs::read_dir(self.folder()).expect("a folder") {
+            let file = file.expect("a file");
+            std::fs::copy(file.path(), copy.folder().join(file.file_name())).expect("a copy");
+        }
+        copy
+    }
+
+    /// The time on this phone.
+    pub(crate) fn now(&self) -> DateTime<FixedOffset> {
+        self.clock.lock().expect("the clock").now
+    }
+
     /// The app itself.
     pub(crate) fn app(&self) -> &App {
         self.app.as_ref().expect("the app is running")
@@ -208,4 +229,12 @@ impl TestPhone {
     pub(crate) fn folder(&self) -> &std::path::Path {
         self.folder.path()
     }
+}
+
+/// Where a phone's random bytes begin to count: FNV-1a of its name, with room below for counting.
+fn first_number(name: &str) -> u64 {
+    let hash = name.bytes().fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    });
+    hash << 32
 }

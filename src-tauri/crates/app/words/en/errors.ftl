@@ -49,3 +49,20 @@ error-no-draft = No lift is open. Your history is still there. Start a new one f
 error-question-not-open = This question is not open now. Your answers are kept. Go on where you were.
 error-answer-not-offered = This answer is not one of those shown. Your other answers are kept. Pick one that is shown.
 error-internal = Something went wrong in the app. What was kept before is still there. Close the app and try again.
+
+## Handing over
+
+error-alias-needed = You have no name for others to see yet. Nothing was changed. Choose a name first.
+error-alias-length = That name is empty or too long. Nothing was changed. Use 1 to 40 signs.
+error-alias-character = That name has a sign that cannot be seen. Nothing was changed. Type it with plain letters.
+error-pair-expired = Pairing took too long. Nothing was changed. Start again and scan within five minutes.
+error-pair-nothing-scanned = The other phone was not scanned yet. Nothing was changed. Scan its code first.
+error-pair-again = You were paired with other keys of this phone. Nothing was changed. Pair with them again.
+error-unknown-pairing = You are not paired with them any more. Nothing was changed. Pair with them again.
+error-scan-not-started = The scan screen is closed. Nothing was taken. Open it and scan again.
+error-no-parcel = Nothing is waiting for you here. Nothing was changed. Scan the code again.
+error-code-wrong = These words do not open it. Nothing was changed. Ask for the eight words and type them again.
+error-unknown-show = This is not shown any more. Nothing was changed. Show it again.
+error-plan-contradiction = This does not fit with the rest of the plan. Nothing was changed. Look at both parts.
+error-unknown-plan = That plan is not there any more. Nothing else was changed. Go back and look again.
+error-nothing-to-show = There is nothing to hand over yet. Nothing was changed. Choose an earlier day.

@@ -31,6 +31,7 @@ date-today = Today
 date-yesterday = Yesterday
 date-day = { $weekday } { $day } { $month }
 date-day-year = { $weekday } { $day } { $month } { $year }
+date-whole = { $day } { $month } { $year }
 date-time = { $hour }:{ $minute }
 
 date-weekday-1 = Monday

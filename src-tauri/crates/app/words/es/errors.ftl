@@ -49,3 +49,20 @@ error-no-draft = No hay nada abierto. Su historial sigue ahí. Empiece de nuevo 
 error-question-not-open = Esta pregunta no está abierta ahora. Sus respuestas siguen ahí. Siga donde estaba.
 error-answer-not-offered = Esta respuesta no es una de las que se ven. Sus otras respuestas siguen ahí. Elija una de las que ve.
 error-internal = Algo falló en la app. Lo guardado antes sigue ahí. Cierre la app y pruebe otra vez.
+
+## Handing over
+
+error-alias-needed = Aún no tiene un nombre que otros vean. No se cambió nada. Elija primero un nombre.
+error-alias-length = Ese nombre está vacío o es muy largo. No se cambió nada. Use de 1 a 40 signos.
+error-alias-character = Ese nombre tiene un signo que no se ve. No se cambió nada. Escriba con letras simples.
+error-pair-expired = Unir los teléfonos tardó mucho. No se cambió nada. Empiece de nuevo y lea antes de cinco minutos.
+error-pair-nothing-scanned = Aún no se leyó el otro teléfono. No se cambió nada. Lea primero su código.
+error-pair-again = Se unieron con otras llaves de este teléfono. No se cambió nada. Una los teléfonos otra vez.
+error-unknown-pairing = Ya no está unido a esa persona. No se cambió nada. Una los teléfonos otra vez.
+error-scan-not-started = La pantalla de lectura está cerrada. No se tomó nada. Ábrala y lea otra vez.
+error-no-parcel = Aquí no hay nada que espere por usted. No se cambió nada. Lea el código otra vez.
+error-code-wrong = Estas palabras no lo abren. No se cambió nada. Pida las ocho palabras y escriba otra vez.
+error-unknown-show = Esto ya no se muestra. No se cambió nada. Muéstrelo otra vez.
+error-plan-contradiction = Esto no encaja con el resto del plan. No se cambió nada. Mire las dos partes.
+error-unknown-plan = Ese plan ya no está. No se cambió nada más. Vuelva y mire otra vez.
+error-nothing-to-show = Aún no hay nada que pasar. No se cambió nada. Elija un día anterior.

@@ -34,6 +34,7 @@ date-today = Hoy
 date-yesterday = Ayer
 date-day = { $weekday } { $day } de { $month }
 date-day-year = { $weekday } { $day } de { $month } de { $year }
+date-whole = { $day } de { $month } de { $year }
 date-time = { $hour }:{ $minute }
 
 date-weekday-1 = lunes

@@ -58,7 +58,8 @@ impl Alias {
     }
 
     /// Whether people would take both for the same name: case and runs of spaces do not count.
-    pub(crate) fn sounds_like(&self, other: &Self) -> bool {
+    #[must_use]
+    pub fn sounds_like(&self, other: &Self) -> bool {
         let plain = |alias: &Self| {
             let words: Vec<String> = alias
                 .0

@@ -2,7 +2,9 @@
 #![allow(dead_code, reason = "each test file uses its own share")]
 #![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
+pub(crate) mod any;
 pub(crate) mod care;
+pub(crate) mod handoff;
 
 use record::*;
 

@@ -14,7 +14,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("door", &["lifting"]),
     ("vault", &["record"]),
     ("handoff", &[]),
-    ("app", &["door", "vault", "record", "lifting"]),
+    ("app", &["door", "vault", "handoff", "record", "lifting"]),
     ("headless", &["app", "door"]),
     ("heftwell", &["app"]),
     ("judgement", &["door", "lifting"]),

@@ -1,0 +1,60 @@
+//! A parcel that came in, between recognising and accepting.
+#![allow(dead_code, reason = "the commands that accept are being built")]
+
+use handoff::{Opened, OpenedUnpaired, Purpose};
+use record::{History, Paired, Plan};
+
+/// What came in.
+pub(crate) enum Inbox {
+    /// Under a code that was not typed yet.
+    Sealed {
+        /// What it carries.
+        purpose: Purpose,
+        /// Its bytes.
+        parcel: Vec<u8>,
+    },
+    /// Open, and waiting for the person's word.
+    Open(Box<Parcel>),
+}
+
+/// A parcel that was opened and understood.
+pub(crate) struct Parcel {
+    /// What it carries.
+    pub(crate) carried: Carried,
+    /// Who vouches for it.
+    pub(crate) proof: Proof,
+    /// When it was sealed, by the sender's clock, in milliseconds since 1970.
+    pub(crate) issued_at_ms: i64,
+}
+
+/// What a parcel carries.
+pub(crate) enum Carried {
+    /// A plan.
+    Plan(Plan),
+    /// A history.
+    History(History),
+}
+
+/// Who vouches for a parcel.
+pub(crate) enum Proof {
+    /// A paired device.
+    Paired {
+        /// It.
+        paired: Paired,
+        /// What was opened, without its payload.
+        opened: Opened,
+    },
+    /// Nobody: whoever knew the code.
+    Code(OpenedUnpaired),
+}
+
+impl Proof {
+    /// What the sender is called here, if they are verified.
+    #[must_use]
+    pub(crate) fn name(&self) -> Option<&str> {
+        match self {
+            Self::Paired { paired, .. } => Some(&paired.name),
+            Self::Code(_) => None,
+        }
+    }
+}

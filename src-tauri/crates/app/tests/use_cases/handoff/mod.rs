@@ -1,0 +1,7 @@
+//! Handing over, told as examples: two phones look at each other's screens. What one shows is drawn as a grey
+//! picture, as a camera would see it on a good day, and given to the other.
+
+mod cards;
+mod pairing;
+mod scanning;
+pub(crate) mod screens;

@@ -1,0 +1,209 @@
+//! Samples of what is handed over between devices. Everything here is invented.
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
+use record::*;
+
+use super::{EPOCH, NOON, text};
+
+pub(crate) fn device() -> Device {
+    Device {
+        keys: SecretBytes::new(vec![7; 64]),
+        alias: text("Blue Kettle"),
+        made_at: NOON,
+    }
+}
+
+pub(crate) fn paired() -> Paired {
+    Paired {
+        id: Identity([1; 16]),
+        pairing: SecretBytes::new(vec![9, 8, 7]),
+        name: "Green Ladder".to_owned(),
+        since: NOON,
+    }
+}
+
+pub(crate) fn plan() -> Plan {
+    let pain = |rating| Pain::new(rating).unwrap();
+    Plan {
+        id: Identity([2; 16]),
+        version: 3,
+        made_at: NOON,
+        whom: "Green Ladder".to_owned(),
+        by: "Blue Kettle".to_owned(),
+        title: Wording::Ours("plan-pattern-sore-back".to_owned()),
+        pattern: text("sore_back"),
+        review_on: Day(20_800),
+        grace_weeks: 4,
+        ceiling_g: Some(12_000),
+        ceilings: vec![Ceiling {
+            start: HeightWord::Floor,
+            grams: 8_000,
+        }],
+        times_a_bout: Some(5),
+        bouts_a_day: Some(3),
+        pain_ceiling: Some(pain(5)),
+        next_morning: Some(NextMorning::BackToUsual),
+        ways: vec![
+            PlanWay {
+                way: Way::Squat,
+                standing: WayStanding::Preferred,
+                why: None,
+            },
+            PlanWay {
+                way: Way::FreeBend,
+                standing: WayStanding::NotAllowed,
+                why: Some(Wording::Typed("not yet".to_owned())),
+            },
+        ],
+        cues: vec![Wording::Ours("plan-cue-close".to_owned())],
+        practice: vec![Practice {
+            way: Way::Squat,
+            grams: 4_000,
+            sets: 2,
+            times: 8,
+            days_a_week: 3,
+        }],
+        progression: Progression {
+            step_g: Some(500),
+            good_days: Some(2),
+            hold_from: Some(pain(4)),
+            back_over: Some(pain(5)),
+            is_locked: true,
+        },
+        bands: vec![Bands {
+            region: Region::Back,
+            moderate_from: pain(4),
+            severe_from: pain(8),
+        }],
+        notes: vec![Wording::Typed("Ring when in doubt.".to_owned())],
+    }
+}
+
+/// A plan that sets as little as a plan can.
+pub(crate) fn plan_bare() -> Plan {
+    Plan {
+        id: Identity([0; 16]),
+        version: 1,
+        made_at: EPOCH,
+        whom: "A".to_owned(),
+        by: "B".to_owned(),
+        title: Wording::Typed("C".to_owned()),
+        pattern: None,
+        review_on: Day(-1),
+        grace_weeks: 0,
+        ceiling_g: None,
+        ceilings: Vec::new(),
+        times_a_bout: None,
+        bouts_a_day: None,
+        pain_ceiling: None,
+        next_morning: None,
+        ways: Vec::new(),
+        cues: Vec::new(),
+        practice: Vec::new(),
+        progression: Progression::default(),
+        bands: Vec::new(),
+        notes: Vec::new(),
+    }
+}
+
+pub(crate) fn followed() -> Followed {
+    Followed {
+        plan: plan(),
+        at: NOON,
+        pairing: Some(Identity([1; 16])),
+        from: text("Blue Kettle"),
+        stopped_at: Some(NOON),
+    }
+}
+
+pub(crate) fn history() -> History {
+    let pain = |rating| Pain::new(rating);
+    History {
+        from: "Green Ladder".to_owned(),
+        made_at: NOON,
+        since: Some(Day(20_700)),
+        with_notes: true,
+        plan: Some(PlanVersion {
+            id: Identity([2; 16]),
+            version: 3,
+        }),
+        start_min: 29_926_572,
+        lifts: vec![
+            HistoryLift {
+                after_min: 0,
+                done: true,
+                outcome: Outcome::Lift,
+                way: Some(Way::Squat),
+                advised: Some(Way::Lunge),
+                mass: Some(Mass::Known { grams: 6_000 }),
+                start: Some(HeightWord::Floor),
+                times: 2,
+                pain: [pain(3), pain(0), None, None, None, pain(10)],
+                back_state: Some(BackState::Steady),
+                looks: vec![
+                    LookBack {
+                        kind: CheckInKind::During,
+                        after_min: 1,
+                        pain: pain(4),
+                        back_to_usual: None,
+                    },
+                    LookBack {
+                        kind: CheckInKind::NextMorning,
+                        after_min: 1_320,
+                        pain: None,
+                        back_to_usual: None,
+                    },
+                ],
+                instead: 0,
+                title: 1,
+            },
+            HistoryLift {
+                after_min: 1_440,
+                done: false,
+                outcome: Outcome::DoNotLift,
+                way: None,
+                advised: None,
+                mass: None,
+                start: None,
+                times: 0,
+                pain: [None; 6],
+                back_state: None,
+                looks: Vec::new(),
+                instead: 2,
+                title: 0,
+            },
+        ],
+        signs: vec![SignRaised {
+            at_min: 29_926_600,
+            sign: 3,
+            is_cleared: true,
+        }],
+        words: vec![
+            "Box, 6 kg".to_owned(),
+            "ask_person".to_owned(),
+            "fever_unwell".to_owned(),
+        ],
+    }
+}
+
+pub(crate) fn history_empty() -> History {
+    History {
+        from: "A".to_owned(),
+        made_at: EPOCH,
+        since: None,
+        with_notes: false,
+        plan: None,
+        start_min: 0,
+        lifts: Vec::new(),
+        signs: Vec::new(),
+        words: Vec::new(),
+    }
+}
+
+pub(crate) fn received() -> Received {
+    Received {
+        history: history(),
+        at: NOON,
+        from: text("Green Ladder"),
+    }
+}

@@ -1,0 +1,1 @@
+SELECT id, record FROM followed WHERE is_active = 1

@@ -1,0 +1,1 @@
+SELECT record FROM followed ORDER BY id

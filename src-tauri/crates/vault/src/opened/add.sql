@@ -1,0 +1,1 @@
+INSERT INTO opened (digest, at_ms) VALUES (?1, ?2)

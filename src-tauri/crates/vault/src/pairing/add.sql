@@ -1,0 +1,1 @@
+INSERT INTO pairing (id, record) VALUES (?1, ?2)

@@ -1,0 +1,1 @@
+SELECT record FROM pairing ORDER BY seq

@@ -1,0 +1,1 @@
+DELETE FROM pairing WHERE id = ?1

@@ -1,0 +1,1 @@
+UPDATE pairing SET record = ?2 WHERE id = ?1

@@ -1,0 +1,1 @@
+INSERT INTO plan (record) VALUES (?1)

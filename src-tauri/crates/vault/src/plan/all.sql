@@ -1,0 +1,1 @@
+SELECT id, record FROM plan ORDER BY id DESC

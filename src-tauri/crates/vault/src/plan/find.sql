@@ -1,0 +1,1 @@
+SELECT record FROM plan WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM plan WHERE id = ?1

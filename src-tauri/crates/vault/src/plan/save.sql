@@ -1,0 +1,1 @@
+UPDATE plan SET record = ?2 WHERE id = ?1

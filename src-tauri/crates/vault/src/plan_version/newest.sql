@@ -1,0 +1,1 @@
+SELECT record FROM plan_version WHERE plan_id = ?1 ORDER BY version DESC LIMIT 1

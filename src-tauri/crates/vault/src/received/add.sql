@@ -1,0 +1,1 @@
+INSERT INTO received (pairing, record) VALUES (?1, ?2)

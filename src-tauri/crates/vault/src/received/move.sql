@@ -1,0 +1,1 @@
+UPDATE received SET pairing = ?2 WHERE pairing = ?1
