@@ -189,7 +189,16 @@ fn ways_for_this_task(request: &Request, advice: &Advice, broken: &mut Vec<Strin
     if lifts && index.is_none_or(|index| index > 1.0) {
         broken.push("over the published limit, or no limit known: never a plain lift".into());
     }
-    if index.is_some_and(|index| index >= 3.0) && advice.outcome.permissiveness() > 1 {
+    // An untested mass over a limit is never a plain lift (above); it is out of question from its lower end on.
+    let share_that_is_certain = match task.mass {
+        LoadMass::Known(_) => 1.0,
+        LoadMass::Untested { low, high } => low
+            .zip(high)
+            .map_or(0.0, |(low, high)| low.value() / high.value().max(1e-9)),
+    };
+    if index.is_some_and(|index| index * share_that_is_certain >= 3.0 + 1e-9)
+        && advice.outcome.permissiveness() > 1
+    {
         broken.push("a lifting index of 3 or more: do not lift".into());
     }
 }

@@ -267,8 +267,9 @@ fn enough_together(request: &Request, steps: &[ChangeStep], lighten: bool) -> Op
             .fold(request.task.clone(), |task, step| step.apply(&task))
     };
     let useful = |most: Kilograms| {
-        // A trifle is of no use: see `leaves_a_trifle`.
-        heaviest_that_lifts(request, &after(steps), most).filter(|left| *left > LIGHT)
+        // A trifle is of no use, unless it is all there is: see `leaves_a_trifle`.
+        heaviest_that_lifts(request, &after(steps), most)
+            .filter(|left| *left > LIGHT || *left >= most)
     };
     let mut steps = steps.to_vec();
     match request.task.mass {

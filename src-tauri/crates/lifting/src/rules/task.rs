@@ -7,6 +7,7 @@ use crate::limits::hse::CARRY_WITHOUT_REST;
 use crate::limits::niosh::TaskLimit;
 use crate::quantity::Kilograms;
 use crate::reason::{Reason, ReasonId, Value};
+use crate::task::LoadMass;
 
 /// From here arms are nearly straight. House rule; the equation ends at 63 cm.
 const FAR_REACH_CM: f64 = 60.0;
@@ -39,7 +40,7 @@ pub fn check(facts: &Facts<'_>) -> TaskCheck {
         notes: Vec::new(),
         over_guide: false,
     };
-    index(&mut found);
+    index(facts, &mut found);
     guide_weight(facts, &mut found);
     load_and_reach(facts, &mut found);
     high(facts, &mut found);
@@ -48,28 +49,39 @@ pub fn check(facts: &Facts<'_>) -> TaskCheck {
     found
 }
 
-fn index(found: &mut TaskCheck) {
+/// The index at the mass judged by. Where nobody has tested the mass, only its lower end can put the task out of
+/// question: the upper end asks for the mass to be found out first.
+fn index(facts: &Facts<'_>, found: &mut TaskCheck) {
     for multiplier in &found.limit.outside {
         found
             .against
             .push(Reason::of(ReasonId::OutsideEquation).with("what", Value::Id(multiplier.id())));
     }
-    let Some(index) = found.limit.governing_index() else {
-        return;
-    };
     let limit = Kilograms::from(found.limit.governing_rwl());
-    let said = |id| {
+    let said = |id, index| {
         Reason::of(id)
             .with("index", Value::Ratio(index))
             .with("limit", Value::Mass(limit))
     };
-    if index >= INDEX_TOO_HIGH {
-        found.against.push(said(ReasonId::IndexOverThree));
-    } else if index > 1.0 {
-        found.change_first.push(said(ReasonId::IndexOverOne));
-    } else {
-        found.notes.push(said(ReasonId::IndexWithinOne));
+    let at_least = at_least(facts, limit).filter(|index| *index >= INDEX_TOO_HIGH);
+    if let Some(index) = at_least {
+        found.against.push(said(ReasonId::IndexOverThree, index));
+    } else if let Some(index) = found.limit.governing_index() {
+        if index > 1.0 {
+            found.change_first.push(said(ReasonId::IndexOverOne, index));
+        } else {
+            found.notes.push(said(ReasonId::IndexWithinOne, index));
+        }
     }
+}
+
+/// The lifting index that is certain: at the known mass, or at the lower end of a guess.
+fn at_least(facts: &Facts<'_>, limit: Kilograms) -> Option<f64> {
+    let mass = match facts.task.mass {
+        LoadMass::Known(mass) => mass,
+        LoadMass::Untested { low, .. } => low?,
+    };
+    (limit.value() > 0.0).then(|| mass.value() / limit.value())
 }
 
 fn guide_weight(facts: &Facts<'_>, found: &mut TaskCheck) {
