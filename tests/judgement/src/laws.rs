@@ -79,6 +79,12 @@ fn ways_for_this_body(request: &Request, advice: &Advice, broken: &mut Vec<Strin
     if matches!(person.can_kneel, None | Some(Kneeling::No)) {
         never(Way::HalfKneelingLunge, "kneeling not possible");
     }
+    if person.can_kneel == Some(Kneeling::OneSide) && (left || right) {
+        never(
+            Way::HalfKneelingLunge,
+            "kneels on one side, perhaps the severe one",
+        );
+    }
     let steady = person.balance == Some(Balance::Good) && person.fell_last_year != Some(true);
     if !steady {
         never(Way::GolfersLift, "balance not known to be good");
@@ -203,6 +209,11 @@ fn ways_for_this_task(request: &Request, advice: &Advice, broken: &mut Vec<Strin
     }
 }
 
+/// Back and knees count as over a pain ceiling when they were not asked.
+const fn asked_or_over(region: Region) -> bool {
+    matches!(region, Region::Back | Region::KneeLeft | Region::KneeRight)
+}
+
 fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) {
     let person = &request.person;
     let care = person
@@ -234,7 +245,10 @@ fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) 
     if let Some(ceiling) = plan.pain_ceiling {
         let over = Region::ALL
             .iter()
-            .any(|region| person.pain.of(*region).is_some_and(|pain| pain > ceiling));
+            .any(|region| match person.pain.of(*region) {
+                Some(pain) => pain > ceiling,
+                None => asked_or_over(*region) && ceiling < PainScore::WORST,
+            });
         if over && advice.outcome.permissiveness() > 1 {
             broken.push("over the pain ceiling: do not lift".into());
         }
@@ -244,7 +258,7 @@ fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) 
             .allowed
             .as_ref()
             .is_none_or(|allowed| allowed.contains(&way));
-        if plan.avoid.contains(&way) || (!listed && way != Way::Upright) {
+        if plan.avoid.contains(&way) || !listed {
             broken.push(format!("the plan rules {} out", way.id()));
         }
     }

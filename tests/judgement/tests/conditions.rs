@@ -10,7 +10,7 @@ use lifting::plan::Plan;
 use lifting::reason::{ReasonId, Value};
 use lifting::rules::conditions::ROWS;
 use lifting::rules::ways;
-use lifting::task::HeightWord;
+use lifting::task::{HeightWord, ReachWord};
 use lifting::way::Way;
 
 fn with(condition: Condition, mass: f64) -> Example {
@@ -58,6 +58,50 @@ fn every_condition_is_heard() {
                 .iter()
                 .any(|caution| !before.warns(*caution));
             assert!(new_reason || new_caution, "{}", condition.id());
+        }
+    }
+}
+
+/// Whatever is lifted, wherever from, however often: somebody who named a condition hears of it.
+#[test]
+fn every_condition_is_heard_on_every_path() {
+    let paths: [(&str, Example); 9] = [
+        ("a trifle", a_box(0.1)),
+        ("a trifle, many times", a_box(0.1).times(40)),
+        ("a box", a_box(6.0)),
+        ("from the table", a_box(6.0).from(HeightWord::Waist)),
+        (
+            "a trifle from the table",
+            a_box(0.1).from(HeightWord::Waist),
+        ),
+        ("far away", a_box(6.0).reach(ReachWord::Far)),
+        ("too heavy", a_box(60.0)),
+        ("no idea of its mass", a_box(0.0).no_idea_of_the_mass()),
+        ("a sore back", a_box(6.0).back(8).knees(8, 8)),
+    ];
+    let surgeon = Plan {
+        max: Some(kg(10.0)),
+        ..Plan::blank()
+    };
+    for condition in Condition::ALL {
+        for (path, without) in &paths {
+            for plan in [None, Some(surgeon.clone())] {
+                let mut without = without.clone();
+                without.request.plan = plan;
+                let (answer, before) = (without.clone().has(*condition).ask(), without.ask());
+                let new_reason = answer
+                    .0
+                    .reasons
+                    .iter()
+                    .any(|reason| !before.says(reason.id));
+                let mut cautions = answer.0.cautions.iter();
+                let new_caution = cautions.any(|caution| !before.warns(*caution));
+                assert!(
+                    new_reason || new_caution,
+                    "{} is silent: {path}",
+                    condition.id()
+                );
+            }
         }
     }
 }
@@ -269,11 +313,33 @@ mod back_surgery {
         assert!(answer.lifts());
         assert!(answer.says(ReasonId::SurgeonLimit));
         assert!(!answer.offers(Way::FreeBend));
+        assert_eq!(answer.why_not(Way::FreeBend), [ReasonId::BackSurgery]);
+    }
+
+    /// Past the three months (house rule) and without a plan nobody has a surgeon's limit here.
+    #[test]
+    fn a_limit_is_not_said_to_be_in_a_plan_that_does_not_exist() {
+        let answer = with(Condition::LumbarSurgeryRecent, 0.1)
+            .person(|person| person.since_surgery = Some(weeks(20.0)))
+            .ask();
+        assert!(answer.lifts());
+        assert!(!answer.says(ReasonId::SurgeonLimit));
+        assert!(answer.says(ReasonId::BackSurgery));
+        assert!(!answer.offers(Way::FreeBend));
     }
 }
 
 mod hernia {
     use super::*;
+
+    #[test]
+    fn is_heard_of_with_a_trifle_too_and_asks_for_no_aid() {
+        let answer = with(Condition::Hernia, 0.1).ask();
+        assert!(answer.lifts());
+        assert!(answer.says(ReasonId::HerniaLight));
+        assert!(!answer.says(ReasonId::HerniaAid));
+        assert!(!answer.warns(Caution::AidOrHelpFirst));
+    }
 
     /// From the floor, arms close, once, with a fair grip the equation's limit is
     /// 23 × 25/30 × 0.775 × 0.88 × 0.95 = 12.4 kg.

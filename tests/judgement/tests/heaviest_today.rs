@@ -91,15 +91,64 @@ fn not_a_step_that_is_locked_or_not_earned() {
     );
 }
 
+/// One step is 1 kg: from 6 kg down to 5 kg, for each reason to step down.
 #[test]
-fn a_step_down_is_no_step_up() {
+fn a_step_down_that_is_proposed_is_taken_off() {
+    let down = [
+        History {
+            flare_today: Some(true),
+            ..good()
+        },
+        History {
+            worst_during: Some(pain(6)),
+            ..good()
+        },
+        History {
+            settled_next_morning: Some(false),
+            ..good()
+        },
+        History {
+            week_trend: Some(Trend::Up),
+            ..good()
+        },
+    ];
+    for history in down {
+        assert_eq!(
+            heaviest(&a_box(1.0).plan(plan()).history(history)),
+            Some(kg(5.0))
+        );
+    }
+}
+
+#[test]
+fn a_step_down_is_taken_even_where_a_step_up_would_be_locked() {
+    let locked = Plan {
+        steps_locked: true,
+        ..plan()
+    };
     let flare = History {
         flare_today: Some(true),
         ..good()
     };
     assert_eq!(
-        heaviest(&a_box(1.0).plan(plan()).history(flare)),
-        Some(kg(6.0))
+        heaviest(&a_box(1.0).plan(locked).history(flare)),
+        Some(kg(5.0))
+    );
+}
+
+#[test]
+fn a_step_larger_than_the_level_leaves_nothing() {
+    let small = Plan {
+        current: Some(kg(0.5)),
+        ..plan()
+    };
+    let flare = History {
+        flare_today: Some(true),
+        ..good()
+    };
+    assert_eq!(
+        heaviest(&a_box(1.0).plan(small).history(flare)),
+        Some(kg(0.0))
     );
 }
 
@@ -222,8 +271,15 @@ fn none_where_no_lift_is_judged_or_none_may_be_lifted() {
 
 #[test]
 fn a_provoked_back_still_gets_the_number_when_a_way_is_left() {
+    let sore = a_box(1.0).back(8).plan(plan());
+    assert_eq!(heaviest(&sore), Some(kg(6.0)));
+}
+
+/// A flare today asks for a step down, with or without a history.
+#[test]
+fn a_flare_today_takes_a_step_off_without_a_history_too() {
     let flare = a_box(1.0).back(8).back_state(BackState::Flare).plan(plan());
-    assert_eq!(heaviest(&flare), Some(kg(6.0)));
+    assert_eq!(heaviest(&flare), Some(kg(5.0)));
 }
 
 #[test]

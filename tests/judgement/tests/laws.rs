@@ -106,7 +106,8 @@ proptest! {
             let level = plan.current.map(Kilograms::value);
             let step = lifting::progress::step_size(&plan).map(Kilograms::value);
             prop_assert!(level.is_some() && !plan.steps_locked);
-            prop_assert!(plan.max.is_none_or(|max| level.zip(step).is_some_and(|(level, step)| level + step <= max.value())));
+            let within = |max: &Kilograms| level.zip(step).is_some_and(|(level, step)| level + step <= max.value());
+            prop_assert!(plan.max.iter().chain(plan.max_by_height.values()).all(within));
             prop_assert!(history.flare_today != Some(true), "a flare never steps up");
         }
         let mut worse = history;

@@ -4,7 +4,7 @@
 #![cfg(test)]
 
 use judgement::example::{Example, a_box, kg};
-use lifting::advise::advice::Caution;
+use lifting::advise::advice::{Alternative, Caution};
 use lifting::advise::change::ChangeStep;
 use lifting::body::{Balance, Condition, Kneeling, Region, Sex};
 use lifting::plan::Plan;
@@ -77,6 +77,16 @@ mod back {
         };
         assert!(with(3).offers(Way::HipHinge), "steady");
         assert!(!with(4).offers(Way::HipHinge), "volatile");
+    }
+
+    #[test]
+    fn behaviour_not_asked_is_called_not_asked() {
+        let answer = a_box(6.0)
+            .back(5)
+            .person(|person| person.back_state = None)
+            .ask();
+        assert_eq!(answer.why_not(Way::HipHinge), [ReasonId::BackStateNotAsked]);
+        assert!(!answer.says(ReasonId::BackVolatile), "nobody said so");
     }
 }
 
@@ -328,6 +338,18 @@ mod load {
     }
 
     #[test]
+    fn nor_is_a_lift_together_suggested_with_a_helper_whose_limit_is_not_known() {
+        let suggests = |limit: Option<f64>| {
+            a_box(14.0)
+                .helper(limit)
+                .ask()
+                .suggests(Alternative::TwoPerson)
+        };
+        assert!(suggests(Some(12.0)));
+        assert!(!suggests(None));
+    }
+
+    #[test]
     fn grip_not_asked_is_hard_to_hold() {
         let answer = a_box(6.0).task(|task| task.awkward = None).ask();
         assert_eq!(answer.outcome(), "lift_with_change");
@@ -367,34 +389,5 @@ mod load {
             to: Repetitions::of(10),
         };
         assert_eq!(answer.change("shorten_bout"), Some(ten));
-    }
-}
-
-mod plan {
-    use super::*;
-
-    #[test]
-    fn a_level_not_known_gives_no_heaviest_load() {
-        let plan = Plan {
-            max: Some(kg(10.0)),
-            ..Plan::blank()
-        };
-        assert_eq!(a_box(6.0).plan(plan).ask().0.heaviest_today, None);
-    }
-
-    #[test]
-    fn a_pain_ceiling_holds_for_back_and_knees_that_were_not_asked() {
-        let plan = Plan {
-            pain_ceiling: Some(judgement::example::pain(6)),
-            ..Plan::blank()
-        };
-        for not_asked in [
-            a_box(6.0).person(|person| person.pain.back = None),
-            a_box(6.0).person(|person| person.pain.knee_left = None),
-            a_box(6.0).person(|person| person.pain.knee_right = None),
-        ] {
-            let answer = not_asked.plan(plan.clone()).ask();
-            assert_eq!(answer.outcome(), "do_not_lift");
-        }
     }
 }

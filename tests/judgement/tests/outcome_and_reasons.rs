@@ -97,6 +97,25 @@ mod reasons {
         assert!(!answer.says(ReasonId::OnlySecondBestLeft));
     }
 
+    /// Why the ways that are left may not come first: a long run, or a severe hip, which says nothing of a number.
+    #[test]
+    fn ways_left_that_may_not_come_first_say_why() {
+        let plan = |ways: &[Way]| Plan {
+            allowed: Some(ways.iter().copied().collect()),
+            ..Plan::blank()
+        };
+        let why = |example: Example| example.ask().value(ReasonId::OnlySecondBestLeft, "what");
+        let run = a_box(1.0).times(40).plan(plan(&[Way::Squat]));
+        assert_eq!(why(run), Some(Value::Id("long_run")));
+        let hip = a_box(6.0).hips(8, 0).plan(plan(&[Way::HipHinge]));
+        assert_eq!(why(hip), Some(Value::Id("hip")));
+        let both = a_box(1.0)
+            .hips(8, 0)
+            .times(40)
+            .plan(plan(&[Way::HipHinge, Way::Squat]));
+        assert_eq!(why(both), None);
+    }
+
     #[test]
     fn of_a_way_that_is_not_offered_none_speaks_for_it() {
         let answer = a_box(6.0).back(8).ask();

@@ -223,12 +223,13 @@ mod ways {
     }
 
     #[test]
-    fn at_the_waist_the_list_of_low_ways_does_not_matter_but_a_ban_by_name_does() {
+    fn the_list_is_exhaustive_at_the_waist_too() {
         let waist = || a_box(6.0).from(HeightWord::Waist);
-        assert_eq!(
-            waist().plan(allowed(&[Way::Squat])).ask().ways(),
-            [Way::Upright]
-        );
+        let not_listed = waist().plan(allowed(&[Way::Squat])).ask();
+        assert_eq!(not_listed.outcome(), "do_not_lift");
+        assert_eq!(not_listed.why_not(Way::Upright), [ReasonId::PlanNotListed]);
+        let listed = allowed(&[Way::Squat, Way::Upright]);
+        assert_eq!(waist().plan(listed).ask().ways(), [Way::Upright]);
         assert_eq!(
             waist().plan(avoided(Way::Upright)).ask().outcome(),
             "do_not_lift"

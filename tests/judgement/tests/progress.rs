@@ -8,6 +8,7 @@ use lifting::body::{BackState, Person, WarningSign};
 use lifting::plan::{Plan, Validity};
 use lifting::progress::{History, Progress, Proposal, Trend, propose, step_size};
 use lifting::reason::{ReasonId, Value};
+use lifting::task::HeightWord;
 
 fn plan() -> Plan {
     Plan {
@@ -82,6 +83,27 @@ mod up {
             Progress::StepUp,
             &[ReasonId::TwoGoodSessions],
         );
+    }
+
+    /// A proposal knows no height, so that the strictest of the plan's ceilings holds (house rule).
+    #[test]
+    fn to_the_strictest_ceiling_of_any_height_and_not_over_it() {
+        let with = |floor: f64| {
+            next_with(&Plan {
+                max_by_height: [(HeightWord::Floor, kg(floor)), (HeightWord::Waist, kg(9.0))]
+                    .into(),
+                ..plan()
+            })
+        };
+        is(&with(6.0), Progress::StepUp, &[ReasonId::TwoGoodSessions]);
+        is(&with(5.5), Progress::Hold, &[ReasonId::AtCeiling]);
+        assert_eq!(with(5.5).reasons[0].values, [("max", Value::Mass(kg(5.5)))]);
+        let general = Plan {
+            max: None,
+            max_by_height: [(HeightWord::Floor, kg(5.0))].into(),
+            ..plan()
+        };
+        is(&next_with(&general), Progress::Hold, &[ReasonId::AtCeiling]);
     }
 
     #[test]

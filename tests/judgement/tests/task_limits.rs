@@ -8,7 +8,7 @@ use judgement::example::{Example, a_box, cm, kg};
 use lifting::advise::advice::Caution;
 use lifting::body::{Balance, Condition, Sex};
 use lifting::quantity::Degrees;
-use lifting::reason::{ReasonId, Value};
+use lifting::reason::{ReasonId, Sure, Value};
 use lifting::task::{Height, HeightWord, ReachWord};
 
 const LIMIT: f64 = 23.0 * 25.0 / 30.0 * 0.775 * 0.88 * 0.95;
@@ -178,6 +178,8 @@ mod bulk_reach_and_carry {
         let far = a_box(5.0).reach_cm(60.0).ask();
         assert_eq!(far.outcome(), "lift_with_change");
         assert!(far.says(ReasonId::FarReach));
+        assert_eq!(ReasonId::FarReach.source(), "house_rule");
+        assert_eq!(ReasonId::FarReach.sure(), Sure::House);
         assert!(a_box(2.3).reach(ReachWord::Far).ask().lifts());
     }
 

@@ -199,6 +199,34 @@ mod half_kneeling_lunge {
         );
     }
 
+    /// "On one side" does not say which: with one severe knee it could be that one.
+    #[test]
+    fn not_when_the_only_side_that_kneels_may_be_the_severe_one() {
+        for (left, right) in [(8, 0), (0, 8), (9, 6)] {
+            let answer = a_box(6.0)
+                .knees(left, right)
+                .kneels(Kneeling::OneSide)
+                .ask();
+            assert!(!answer.offers(Way::HalfKneelingLunge));
+            assert_eq!(
+                answer.why_not(Way::HalfKneelingLunge),
+                [ReasonId::KneelSideNotKnown]
+            );
+        }
+        let not_asked = a_box(6.0)
+            .kneels(Kneeling::OneSide)
+            .person(|person| person.pain.knee_left = None)
+            .ask();
+        assert!(!not_asked.offers(Way::HalfKneelingLunge));
+    }
+
+    #[test]
+    fn names_no_knee_where_only_one_side_kneels() {
+        let answer = a_box(6.0).knees(2, 5).kneels(Kneeling::OneSide).ask();
+        assert!(answer.offers(Way::HalfKneelingLunge));
+        assert!(!answer.says(ReasonId::KneelOn), "the person knows the side");
+    }
+
     #[test]
     fn kneels_on_the_better_knee() {
         let on = |left, right| {

@@ -160,6 +160,19 @@ fn a_hot_joint_is_an_emergency_with_a_replaced_joint() {
     assert_eq!(urgency(&fever), Urgency::SameDay, "the joint is not hot");
 }
 
+/// "Very ill" is asked as fever, shivers or feeling very ill.
+#[test]
+fn a_hot_joint_is_an_emergency_with_fever_or_feeling_very_ill() {
+    let answer = a_feather_on_a_table()
+        .sign(Sign::HotJoint)
+        .sign(Sign::FeverUnwell)
+        .ask();
+    assert_eq!(answer.0.outcome.urgency(), Urgency::Emergency);
+    assert!(answer.warns(Caution::SameDayAdvice), "the fever's own word");
+    let told = answer.value(ReasonId::SignEmergency, "sign");
+    assert_eq!(told, Some(Value::Sign(Sign::HotJoint)));
+}
+
 #[test]
 fn a_leg_that_bears_no_weight_is_an_emergency_after_a_fall() {
     let leg = a_feather_on_a_table().sign(Sign::NoWeightBear);

@@ -68,6 +68,16 @@ impl Plan {
     /// Weeks after the review date during which limits stay and relaxations lapse. House rule.
     pub const DEFAULT_GRACE_WEEKS: f64 = 4.0;
 
+    /// The smallest of all its ceilings, whatever the height. `None` when it sets none.
+    #[must_use]
+    pub fn strictest_ceiling(&self) -> Option<Kilograms> {
+        self.max_by_height
+            .values()
+            .copied()
+            .chain(self.max)
+            .reduce(Kilograms::at_most)
+    }
+
     /// A valid plan that sets nothing yet.
     #[must_use]
     pub const fn blank() -> Self {

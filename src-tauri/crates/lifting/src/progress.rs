@@ -163,10 +163,8 @@ fn plan_holds(plan: Option<&Plan>) -> Vec<Reason> {
     }
     match (plan.current, step_size(plan)) {
         (Some(level), Some(step)) => {
-            if let Some(max) = plan
-                .max
-                .filter(|max| level.value() + step.value() > max.value())
-            {
+            let strictest = plan.strictest_ceiling();
+            if let Some(max) = strictest.filter(|max| level.value() + step.value() > max.value()) {
                 reasons.push(Reason::of(ReasonId::AtCeiling).with("max", Value::Mass(max)));
             }
         }

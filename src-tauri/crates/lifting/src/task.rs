@@ -145,4 +145,9 @@ impl Task {
             helpers: Vec::new(),
         }
     }
+
+    /// What each helper manages alone, of those who count: a helper whose limit is not known does not.
+    pub fn known_helpers(&self) -> impl Iterator<Item = Kilograms> + '_ {
+        self.helpers.iter().filter_map(|helper| helper.own_limit)
+    }
 }

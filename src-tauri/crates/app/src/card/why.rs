@@ -9,9 +9,10 @@ use lifting::way::Way;
 use ReasonId as Id;
 
 /// What ends a task as it stands, most telling first.
-const AGAINST: [ReasonId; 11] = [
+const AGAINST: [ReasonId; 12] = [
     Id::OverPlanCeiling,
     Id::OverPainCeiling,
+    Id::PainNotAsked,
     Id::PregnancyLowOrOverhead,
     Id::HerniaHeavy,
     Id::HighAndUnsteady,
@@ -31,7 +32,7 @@ const CHANGE_FIRST: [ReasonId; 5] = [
     Id::LongCarry,
 ];
 /// What the body says today, most telling first.
-const TODAY: [ReasonId; 18] = [
+const TODAY: [ReasonId; 21] = [
     Id::BackFlare,
     Id::BackSevere,
     Id::BackVolatile,
@@ -42,12 +43,15 @@ const TODAY: [ReasonId; 18] = [
     Id::BalanceNotGood,
     Id::FellLastYear,
     Id::BackNotAsked,
+    Id::BackStateNotAsked,
     Id::KneeNotAsked,
     Id::KneelNotAsked,
+    Id::KneelSideNotKnown,
     Id::BalanceNotAsked,
     Id::NewKneeNoKneeling,
     Id::ReplacedHip,
     Id::NoLoadedRounding,
+    Id::BackSurgery,
     Id::WornKnee,
     Id::WornHip,
 ];
@@ -58,6 +62,7 @@ const BACK: &[ReasonId] = &[
     Id::BackSevere,
     Id::BackVolatile,
     Id::BackNotAsked,
+    Id::BackStateNotAsked,
 ];
 const KNEE: &[ReasonId] = &[Id::KneeSevere, Id::WornKnee, Id::KneeNotAsked];
 

@@ -16,8 +16,10 @@ const NAMES: [&str; 18] = [
 ];
 
 /// Words that stand for something of a closed list outside the named ones: what the equation does not
-/// cover, and its multipliers.
-const WORDS: [&str; 8] = ["kneeling", "one_hand", "hm", "vm", "dm", "am", "fm", "cm"];
+/// cover, its multipliers, and what holds ways back from the first place.
+const WORDS: [&str; 10] = [
+    "kneeling", "one_hand", "hm", "vm", "dm", "am", "fm", "cm", "long_run", "hip",
+];
 
 /// Thousandths of a number: grams of kilograms, millimetres of metres. Never negative; a number too large,
 /// which none of our quantities is, becomes the largest.

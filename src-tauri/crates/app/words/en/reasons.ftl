@@ -49,6 +49,8 @@ reason-over-plan-ceiling =
     }
 because-over-pain-ceiling = pain in { $region } is { $pain } and your plan says { $max } at most
 reason-over-pain-ceiling = Pain in { $region } is { $pain } of 10. Your plan says { $max } at most for lifting.
+because-pain-not-asked = pain in { $region } is not known and your plan says { $max } at most
+reason-pain-not-asked = Your plan says pain of { $max } at most for lifting. Pain in { $region } is not known, so tell us first.
 because-plan-avoids = your plan rules it out
 reason-plan-avoids = Your plan rules out one or more ways to lift.
 because-plan-not-listed = your plan does not list it
@@ -151,6 +153,8 @@ reason-hernia-heavy =
     }
 because-hernia-aid = you have a hernia
 reason-hernia-aid = You have a hernia. Let a trolley or another person do it, if you can.
+because-hernia-light = you have a hernia
+reason-hernia-light = You have a hernia. This is light. Stop if the lump hurts or gets bigger.
 
 ## Body and ways
 
@@ -166,6 +170,8 @@ reason-back-severe =
     } Some ways ask too much of it today.
 because-back-volatile = your back catches without warning
 reason-back-volatile = Your back catches without warning. So we treat it like strong pain.
+because-back-state-not-asked = we do not know if your back catches
+reason-back-state-not-asked = We do not know if your back catches without warning. It hurts, so we count it as yes until you tell us.
 because-back-flare = your back has a flare-up
 reason-back-flare = Today is a flare-up. So we treat it like strong pain, whatever the number.
 because-back-not-asked = your back pain is not known
@@ -190,6 +196,8 @@ because-cannot-kneel = you cannot kneel
 reason-cannot-kneel = You said that you cannot kneel.
 because-kneel-not-asked = we do not know if you can kneel
 reason-kneel-not-asked = We do not know if you can kneel. We count it as no until you tell us.
+because-kneel-side-not-known = we do not know which knee you can kneel on
+reason-kneel-side-not-known = You can kneel on one side, and one knee is bad today. We do not know if it is the same one.
 because-hip-severe =
     { $pain ->
         [none] { $region } hurts a lot
@@ -244,12 +252,14 @@ because-new-knee-no-kneeling = your new knee is still healing
 reason-new-knee-no-kneeling = Your new knee is still healing. Do not kneel on it yet.
 because-old-knee-may-kneel = a healed new knee may kneel if it can
 reason-old-knee-may-kneel = A healed new knee may kneel if you can do it. Studies found no medical reason against it.
+because-back-surgery = you had surgery on your back
+reason-back-surgery = You had surgery on your back not long ago. So do not round it with a load.
 because-replaced-hip = you have a new hip
 reason-replaced-hip = You have a new hip. Do not stand on that leg alone. Ask how deep you may bend it.
 because-worn-hip = your hips are worn
-reason-worn-hip = Your hips are worn. So deep hip bends do not come first.
+reason-worn-hip = Your hips are worn. So deep hip bends move down the list.
 because-worn-knee = your knees are worn
-reason-worn-knee = Your knees are worn. So deep knee bends do not come first.
+reason-worn-knee = Your knees are worn. So deep knee bends move down the list.
 because-no-low-way-needed = it is high enough to lift standing
 reason-no-low-way-needed = It is high enough. You can stand, and need no deep bend.
 
@@ -292,8 +302,18 @@ reason-energy-over-limit = At this pace it takes more effort than published limi
 
 because-no-way-left = no way to lift is left today
 reason-no-way-left = Your pain, your balance or your plan leaves no way to lift this today.
-because-only-second-best-left = it is too many times for the ways that are left
-reason-only-second-best-left = The ways that are left do not suit so many lifts in a row.
+because-only-second-best-left =
+    { $what ->
+        [long_run] it is too many times for the ways that are left
+        [hip] the ways that are left bend a sore hip deep
+       *[none] the ways that are left do not suit you today
+    }
+reason-only-second-best-left =
+    { $what ->
+        [long_run] The ways that are left do not suit so many lifts in a row.
+        [hip] The ways that are left bend a sore hip deep. They are not for today.
+       *[none] The ways that are left do not suit this body and this many lifts.
+    }
 because-no-change-found = no small change is enough
 reason-no-change-found = We looked for a small change. None is enough on its own.
 
@@ -314,7 +334,7 @@ reason-week-rising = Pain went up over the week. Go one step back.
 because-flare-step-down = today is a flare-up
 reason-flare-step-down = Today is a flare-up. Do less for a few days, and keep moving.
 because-at-ceiling = one step more would be over { $max }
-reason-at-ceiling = One step more would be over { $max }, the limit in your plan.
+reason-at-ceiling = One step more would be over { $max }, a limit in your plan.
 because-steps-locked = your therapist unlocks the next step
 reason-steps-locked = Your therapist unlocks the next step. Ask at your next visit.
 because-history-incomplete = some of the last times are not known

@@ -49,6 +49,8 @@ reason-over-plan-ceiling =
     }
 because-over-pain-ceiling = el dolor en { $region } es { $pain } y su plan dice { $max } como mucho
 reason-over-pain-ceiling = El dolor en { $region } es { $pain } de 10. Su plan dice { $max } como mucho para levantar.
+because-pain-not-asked = no se sabe el dolor en { $region } y su plan dice { $max } como mucho
+reason-pain-not-asked = Su plan dice un dolor de { $max } como mucho para levantar. No se sabe el de { $region }, así que díganoslo antes.
 because-plan-avoids = su plan la excluye
 reason-plan-avoids = Su plan excluye una o más formas de levantar.
 because-plan-not-listed = su plan no la nombra
@@ -151,6 +153,8 @@ reason-hernia-heavy =
     }
 because-hernia-aid = tiene una hernia
 reason-hernia-aid = Tiene una hernia. Deje que lo haga un carrito u otra persona, si puede.
+because-hernia-light = tiene una hernia
+reason-hernia-light = Tiene una hernia. Esto pesa poco. Pare si el bulto duele o crece.
 
 ## Cuerpo y formas
 
@@ -166,6 +170,8 @@ reason-back-severe =
     } Hoy algunas formas le piden demasiado.
 because-back-volatile = la espalda le da pinchazos sin avisar
 reason-back-volatile = La espalda le da pinchazos sin avisar. Por eso la tratamos como un dolor fuerte.
+because-back-state-not-asked = no se sabe si la espalda le da pinchazos
+reason-back-state-not-asked = No se sabe si la espalda le da pinchazos. Le duele, así que contamos que sí hasta que nos lo diga.
 because-back-flare = tiene un brote de dolor de espalda
 reason-back-flare = Hoy tiene un brote de dolor. Por eso lo tratamos como un dolor fuerte, sea cual sea el número.
 because-back-not-asked = no se sabe cuánto le duele la espalda
@@ -190,6 +196,8 @@ because-cannot-kneel = no puede arrodillarse
 reason-cannot-kneel = Usted dijo que no puede arrodillarse.
 because-kneel-not-asked = no se sabe si puede arrodillarse
 reason-kneel-not-asked = No se sabe si puede arrodillarse. Lo contamos como que no hasta que nos lo diga.
+because-kneel-side-not-known = no se sabe en qué rodilla puede arrodillarse
+reason-kneel-side-not-known = Puede arrodillarse de un lado, y una rodilla está mal hoy. No se sabe si es la misma.
 because-hip-severe =
     { $pain ->
         [none] le duele mucho { $region }
@@ -244,12 +252,14 @@ because-new-knee-no-kneeling = su rodilla nueva aún está sanando
 reason-new-knee-no-kneeling = Su rodilla nueva aún está sanando. No la apoye todavía.
 because-old-knee-may-kneel = una rodilla nueva ya sana puede apoyarse si la deja
 reason-old-knee-may-kneel = Una rodilla nueva ya sana puede apoyarse, si usted puede. Los estudios no hallaron un motivo médico en contra.
+because-back-surgery = le operaron de la espalda
+reason-back-surgery = Le operaron de la espalda hace poco. Por eso no la curve con carga.
 because-replaced-hip = tiene una cadera nueva
 reason-replaced-hip = Tiene una cadera nueva. No se apoye solo en esa pierna. Pregunte cuánto puede doblarla.
 because-worn-hip = tiene las caderas gastadas
-reason-worn-hip = Tiene las caderas gastadas. Por eso doblarlas mucho no va primero.
+reason-worn-hip = Tiene las caderas gastadas. Por eso doblarlas mucho baja en la lista.
 because-worn-knee = tiene las rodillas gastadas
-reason-worn-knee = Tiene las rodillas gastadas. Por eso doblarlas mucho no va primero.
+reason-worn-knee = Tiene las rodillas gastadas. Por eso doblarlas mucho baja en la lista.
 because-no-low-way-needed = está a buena altura para levantarlo de pie
 reason-no-low-way-needed = Está a buena altura. Puede quedarse de pie, sin agacharse mucho.
 
@@ -292,8 +302,18 @@ reason-energy-over-limit = A este ritmo pide más esfuerzo del que dicen los lí
 
 because-no-way-left = hoy no queda ninguna forma de levantar
 reason-no-way-left = Su dolor, su equilibrio o su plan no dejan hoy ninguna forma de levantarlo.
-because-only-second-best-left = son demasiadas veces para las formas que quedan
-reason-only-second-best-left = Las formas que quedan no van bien para tantas veces seguidas.
+because-only-second-best-left =
+    { $what ->
+        [long_run] son demasiadas veces para las formas que quedan
+        [hip] las formas que quedan doblan mucho una cadera con dolor
+       *[none] las formas que quedan no le van bien hoy
+    }
+reason-only-second-best-left =
+    { $what ->
+        [long_run] Las formas que quedan no van bien para tantas veces seguidas.
+        [hip] Las formas que quedan doblan mucho una cadera con dolor. No son para hoy.
+       *[none] Las formas que quedan no van bien para este cuerpo y tantas veces.
+    }
 because-no-change-found = ningún cambio pequeño basta
 reason-no-change-found = Buscamos un cambio pequeño. Ninguno basta por sí solo.
 
@@ -314,7 +334,7 @@ reason-week-rising = El dolor subió durante la semana. Baje un paso.
 because-flare-step-down = hoy tiene un brote de dolor
 reason-flare-step-down = Hoy tiene un brote de dolor. Haga menos unos días, y siga en movimiento.
 because-at-ceiling = un paso más pasaría de { $max }
-reason-at-ceiling = Un paso más pasaría de { $max }, el límite de su plan.
+reason-at-ceiling = Un paso más pasaría de { $max }, un límite de su plan.
 because-steps-locked = el siguiente paso lo abre su terapeuta
 reason-steps-locked = El siguiente paso lo abre su terapeuta. Pregunte en la próxima visita.
 because-history-incomplete = no se sabe todo de las últimas veces

@@ -1,10 +1,12 @@
 //! The heaviest load for today. Only with a plan whose level in practice is known; never above the plan's
-//! ceiling, nor above that level and the one step that is offered and not locked.
+//! ceiling, nor above that level and the one step that is offered and not locked, or below it by the one step that
+//! is taken back.
 
 use super::facts::{Facts, Standing};
 use super::request::Request;
 use super::search::heaviest_that_lifts;
-use crate::progress::{self, Progress};
+use crate::plan::Plan;
+use crate::progress::{self, History, Progress};
 use crate::quantity::Kilograms;
 
 /// The largest mass for which the judgement says `Lift`; `None` when that is not to be said.
@@ -15,21 +17,22 @@ pub(crate) fn today(request: &Request) -> Option<Kilograms> {
     if facts.standing == Standing::TooOld {
         return None;
     }
-    let level = Kilograms::clamped(level.value() + offered_step(request));
+    let level = Kilograms::clamped(level.value() + step(request, plan));
     let cap = facts
         .plan_ceiling()
         .map_or(level, |ceiling| level.at_most(ceiling));
     heaviest_that_lifts(request, &request.task, cap)
 }
 
-fn offered_step(request: &Request) -> f64 {
-    let (Some(plan), Some(history)) = (request.plan.as_ref(), request.history.as_ref()) else {
-        return 0.0;
-    };
-    let proposal = progress::propose(&request.person, Some(plan), history);
-    if proposal.progress == Progress::StepUp && !plan.steps_locked {
-        progress::step_size(plan).map_or(0.0, Kilograms::value)
-    } else {
-        0.0
+/// One step up or down, kg, as the progression proposes it; 0 where it holds. A flare today steps down without a
+/// history too.
+fn step(request: &Request, plan: &Plan) -> f64 {
+    let unknown = History::default();
+    let history = request.history.as_ref().unwrap_or(&unknown);
+    let size = progress::step_size(plan).map_or(0.0, Kilograms::value);
+    match progress::propose(&request.person, Some(plan), history).progress {
+        Progress::StepUp if !plan.steps_locked => size,
+        Progress::StepUp | Progress::Hold => 0.0,
+        Progress::StepDown => -size,
     }
 }

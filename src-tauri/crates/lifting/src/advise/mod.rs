@@ -118,10 +118,10 @@ fn outcome(
         };
     }
     if assessment.against.is_empty() && assessment.ways.is_none() {
-        reasons.push(Reason::of(match assessment.second_best {
-            true => ReasonId::OnlySecondBestLeft,
-            false => ReasonId::NoWayLeft,
-        }));
+        reasons.push(match assessment.second_best {
+            true => second_best_because(assessment),
+            false => Reason::of(ReasonId::NoWayLeft),
+        });
     }
     if changes.is_empty() {
         reasons.push(Reason::of(ReasonId::NoChangeFound));
@@ -132,6 +132,28 @@ fn outcome(
     Outcome::DoNotLift {
         changes,
         tell_clinician,
+    }
+}
+
+/// That only ways are left which may not come first, and what holds all of them back, where it is one thing.
+fn second_best_because(assessment: &Assessment) -> Reason {
+    let reason = Reason::of(ReasonId::OnlySecondBestLeft);
+    let mut usable = assessment.verdicts.iter().filter(|way| way.usable());
+    let all_by = |id| {
+        usable.clone().all(|verdict| {
+            let mut why = verdict.not_first.iter();
+            why.all(|reason| reason.id == id)
+        })
+    };
+    let what = [
+        (ReasonId::LongRun, "long_run"),
+        (ReasonId::HipSevere, "hip"),
+    ]
+    .into_iter()
+    .find(|(id, _)| all_by(*id));
+    match (usable.next(), what) {
+        (Some(_), Some((_, what))) => reason.with("what", crate::reason::Value::Id(what)),
+        _ => reason,
     }
 }
 

@@ -60,6 +60,8 @@ reasons! {
     OverPlanCeiling = "over_plan_ceiling": 3, Plan, "plan", House;
     /// A region hurts more than the plan allows. Arguments `region`, `pain`, `max`.
     OverPainCeiling = "over_pain_ceiling": 3, Plan, "plan", House;
+    /// The plan has a pain ceiling, and pain in back or a knee was not asked. Arguments `region`, `max`.
+    PainNotAsked = "pain_not_asked": 3, Plan, "house_rule", House;
     /// The plan rules this way out.
     PlanAvoids = "plan_avoids": 3, Plan, "plan", House;
     /// The plan does not list this way.
@@ -88,7 +90,7 @@ reasons! {
     /// Big, floppy, shifting or without a grip.
     Bulky = "bulky": 4, Practice, "common_practice", House;
     /// Arms nearly straight. Argument `reach`.
-    FarReach = "far_reach": 4, Practice, "niosh_1994", Published;
+    FarReach = "far_reach": 4, Practice, "house_rule", House;
     /// Carried farther than the guidance for one go. Argument `distance`.
     LongCarry = "long_carry": 4, Practice, "hse_l23", Published;
     /// Above the shoulder, and balance is poor or not known.
@@ -103,11 +105,15 @@ reasons! {
     HerniaHeavy = "hernia_heavy": 4, Today, "house_rule", House;
     /// A hernia: an aid or help first.
     HerniaAid = "hernia_aid": 4, Today, "house_rule", House;
+    /// A hernia and a trifle: stop if the lump hurts.
+    HerniaLight = "hernia_light": 4, Today, "house_rule", House;
     // 5. Each way
     /// Back pain is severe. Argument `pain`.
     BackSevere = "back_severe": 5, Today, "common_practice", House;
     /// The back catches without warning.
     BackVolatile = "back_volatile": 5, Today, "common_practice", House;
+    /// How the back behaves was not asked, and it hurts at 4 or more: judged as if it catches.
+    BackStateNotAsked = "back_state_not_asked": 5, Today, "house_rule", House;
     /// Today is a flare-up.
     BackFlare = "back_flare": 5, Today, "common_practice", House;
     /// Back pain was not asked; taken as severe.
@@ -124,6 +130,8 @@ reasons! {
     CannotKneel = "cannot_kneel": 5, Today, "common_practice", House;
     /// Kneeling was not asked; taken as no.
     KneelNotAsked = "kneel_not_asked": 5, Today, "house_rule", House;
+    /// Kneels on one side only, nobody knows which, and one knee is severe.
+    KneelSideNotKnown = "kneel_side_not_known": 5, Today, "house_rule", House;
     /// A hip hurts severely. Arguments `region`, `pain`.
     HipSevere = "hip_severe": 5, Today, "common_practice", House;
     /// Neither hip may stand alone.
@@ -156,11 +164,13 @@ reasons! {
     NewKneeNoKneeling = "new_knee_no_kneeling": 5, Practice, "house_rule", House;
     /// A replaced knee may kneel if it can.
     OldKneeMayKneel = "old_knee_may_kneel": 5, Practice, "kneeling_after_replacement", Published;
+    /// Recent surgery on the low back: no rounding under load.
+    BackSurgery = "back_surgery": 5, Practice, "house_rule", House;
     /// A replaced hip: not on that leg alone; ask about deep bending.
     ReplacedHip = "replaced_hip": 5, Practice, "house_rule", House;
-    /// Worn hips: deep hip bending is not put first unless the hips were rated.
+    /// Worn hips: deep hip bending moves back in the ranking; it may still come first.
     WornHip = "worn_hip": 5, Practice, "house_rule", House;
-    /// Worn knees: deep knee bending is not put first when another way serves.
+    /// Worn knees: deep knee bending moves back in the ranking; it may still come first.
     WornKnee = "worn_knee": 5, Practice, "house_rule", House;
     /// Already at or above knuckle height.
     NoLowWayNeeded = "no_low_way_needed": 5, Practice, "house_rule", House;
@@ -200,7 +210,8 @@ reasons! {
     // 7. Outcome
     /// No way is left.
     NoWayLeft = "no_way_left": 7, Today, "house_rule", House;
-    /// Only ways that may not come first are left in a long run.
+    /// Only ways that may not come first are left. Argument `what` where one thing holds all of them back:
+    /// `long_run`, `hip`.
     OnlySecondBestLeft = "only_second_best_left": 7, Practice, "house_rule", House;
     /// No change that is enough was found.
     NoChangeFound = "no_change_found": 7, Practice, "house_rule", House;
@@ -219,7 +230,7 @@ reasons! {
     WeekRising = "week_rising": 3, Plan, "pain_monitoring", House;
     /// A flare-up: step down for a few days.
     FlareStepDown = "flare_step_down": 3, Plan, "house_rule", House;
-    /// The next step would be over the plan's ceiling. Argument `max`.
+    /// The next step would be over the strictest of the plan's ceilings. Argument `max`.
     AtCeiling = "at_ceiling": 3, Plan, "plan", House;
     /// The clinician unlocks the steps.
     StepsLocked = "steps_locked": 3, Plan, "plan", House;

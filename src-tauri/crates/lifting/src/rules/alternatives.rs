@@ -66,7 +66,7 @@ fn around_the_lift(facts: &Facts<'_>) -> Vec<Alternative> {
     if facts.long_run() {
         offered.push(Alternative::SpreadOverDays);
     }
-    if !facts.task.helpers.is_empty() && !facts.light() {
+    if facts.task.known_helpers().next().is_some() && !facts.light() {
         offered.push(Alternative::TwoPerson);
     }
     offered

@@ -32,7 +32,7 @@ pub const ROWS: &[Row] = &[
         moves_back: &[Way::GolfersLift],
         reason: Some(ReasonId::NoLoadedRounding),
     },
-    // Start height and reach: see the task's rules.
+    // Start height and reach: see the task's rules; the caution speaks for it with every lift.
     Row {
         condition: Condition::Pregnant,
         bars: &[],
@@ -76,12 +76,12 @@ pub const ROWS: &[Row] = &[
         moves_back: &[Way::Squat, Way::HalfKneelingLunge],
         reason: Some(ReasonId::WornKnee),
     },
-    // Recent surgery is step 2; without it, the row is a reminder to ask.
+    // The surgeon's limit is steps 2 and 3.
     Row {
         condition: Condition::LumbarSurgeryRecent,
         bars: &[Way::FreeBend],
         moves_back: &[],
-        reason: Some(ReasonId::SurgeonLimit),
+        reason: Some(ReasonId::BackSurgery),
     },
     // The load decides: see the task's rules.
     Row {

@@ -4,6 +4,7 @@
 use super::who::recent_surgery;
 use crate::advise::facts::{Facts, Rated, Standing};
 use crate::body::Region;
+use crate::quantity::PainScore;
 use crate::reason::{Reason, ReasonId, Value};
 use crate::way::Way;
 
@@ -35,7 +36,16 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
     }
     if let Some(ceiling) = plan.pain_ceiling {
         for (region, rated) in rated_regions(facts) {
-            if rated.score > ceiling {
+            if !rated.asked {
+                // It may be the worst there is: over every ceiling that a score can pass.
+                if PainScore::WORST > ceiling {
+                    found.against.push(
+                        Reason::of(ReasonId::PainNotAsked)
+                            .with("region", Value::Region(region))
+                            .with("max", Value::Pain(ceiling)),
+                    );
+                }
+            } else if rated.score > ceiling {
                 found.against.push(
                     Reason::of(ReasonId::OverPainCeiling)
                         .with("region", Value::Region(region))
@@ -57,8 +67,8 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
     found
 }
 
-/// Why the plan rules a way out, if it does. A list of allowed ways is about ways from low down: picking
-/// up from a table is ruled out only by name.
+/// Why the plan rules a way out, if it does. A list of allowed ways is exhaustive: what is not on it is ruled out,
+/// picking up from a table too.
 #[must_use]
 pub fn rules_out(facts: &Facts<'_>, way: Way) -> Option<ReasonId> {
     let plan = facts.plan?;
@@ -69,11 +79,10 @@ pub fn rules_out(facts: &Facts<'_>, way: Way) -> Option<ReasonId> {
         .allowed
         .as_ref()
         .is_none_or(|allowed| allowed.contains(&way));
-    (way != Way::Upright && !listed).then_some(ReasonId::PlanNotListed)
+    (!listed).then_some(ReasonId::PlanNotListed)
 }
 
-/// Regions the pain ceiling holds for: every rated one, and back and knees even when not asked, since
-/// those are then taken as severe.
+/// Regions the pain ceiling holds for: every rated one, and back and knees even when not asked.
 fn rated_regions(facts: &Facts<'_>) -> impl Iterator<Item = (Region, Rated)> {
     [
         (Region::Back, facts.back, true),

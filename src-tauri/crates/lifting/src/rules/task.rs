@@ -158,7 +158,10 @@ fn hernia(facts: &Facts<'_>, found: &mut TaskCheck) {
             .is_none_or(|index| index > 1.0)
     {
         found.against.push(Reason::of(ReasonId::HerniaHeavy));
-    } else if !facts.light() {
-        found.notes.push(Reason::of(ReasonId::HerniaAid));
+    } else {
+        found.notes.push(Reason::of(match facts.light() {
+            true => ReasonId::HerniaLight,
+            false => ReasonId::HerniaAid,
+        }));
     }
 }

@@ -19,7 +19,9 @@ pub fn how_soon(sign: WarningSign, person: &Person) -> Option<HowSoon> {
         | Sign::ChestBreath
         | Sign::StrokeSigns
         | Sign::HerniaBad => Some(HowSoon::Emergency),
-        Sign::HotJoint if has_replaced_joint(person) => Some(HowSoon::Emergency),
+        Sign::HotJoint if has_replaced_joint(person) || very_ill(person) => {
+            Some(HowSoon::Emergency)
+        }
         Sign::NoWeightBear if fell(person) => Some(HowSoon::Emergency),
         Sign::OneLegWeaker
         | Sign::MinorTraumaFragile
@@ -67,6 +69,11 @@ fn has_replaced_joint(person: &Person) -> bool {
     ]
     .iter()
     .any(|condition| person.conditions.contains(condition))
+}
+
+/// Fever, shivers or feeling very ill: with a hot joint an infection of the joint until shown otherwise.
+fn very_ill(person: &Person) -> bool {
+    person.signs.contains(&WarningSign::FeverUnwell)
 }
 
 /// Not bearing weight after a fall points to a fracture.

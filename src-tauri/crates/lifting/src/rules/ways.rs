@@ -206,7 +206,12 @@ fn back_provoked(facts: &Facts<'_>) -> Vec<Reason> {
         reasons.push(Reason::of(ReasonId::BackSevere).with("pain", Value::Pain(facts.back.score)));
     }
     match facts.back_state {
-        BackState::Volatile if facts.back.asked => reasons.push(Reason::of(ReasonId::BackVolatile)),
+        BackState::Volatile if facts.person.back_state.is_some() => {
+            reasons.push(Reason::of(ReasonId::BackVolatile));
+        }
+        BackState::Volatile if facts.back.asked => {
+            reasons.push(Reason::of(ReasonId::BackStateNotAsked));
+        }
         BackState::Flare => reasons.push(Reason::of(ReasonId::BackFlare)),
         BackState::Volatile | BackState::Steady => {}
     }
@@ -263,6 +268,11 @@ fn kneeling(facts: &Facts<'_>, notes: &mut Vec<Reason>) -> Option<Reason> {
     }
     if facts.knee_left.severe() && facts.knee_right.severe() {
         return Some(Reason::of(ReasonId::NoKneeToKneelOn));
+    }
+    if facts.kneeling == Kneeling::OneSide {
+        // It is not asked which side: the person knows it, and only two knees that may kneel make it certain.
+        let sure = !facts.knee_left.severe() && !facts.knee_right.severe();
+        return (!sure).then(|| Reason::of(ReasonId::KneelSideNotKnown));
     }
     if facts.has(Condition::KneeReplacementRecent) {
         return None; // barred by its row
