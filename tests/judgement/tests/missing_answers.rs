@@ -7,7 +7,6 @@ use judgement::example::{Example, a_box, kg};
 use lifting::advise::advice::{Alternative, Caution};
 use lifting::advise::change::ChangeStep;
 use lifting::body::{Balance, Condition, Kneeling, Region, Sex};
-use lifting::plan::Plan;
 use lifting::quantity::Repetitions;
 use lifting::reason::{ReasonId, Value};
 use lifting::task::HeightWord;
