@@ -4,8 +4,8 @@ use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::handoff::{card, pair, people, scan};
 use crate::use_cases::{
-    care, erase, first_start, hello, history, home, keep, morning, passphrase, saved, settings,
-    signs, unlock, walk,
+    care, erase, first_start, hello, history, home, keep, morning, passphrase, report, saved,
+    settings, signs, unlock, walk,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -71,6 +71,9 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "morning", unlocked, morning::morning;
     "history", unlocked, history::history;
     "history_entry", unlocked, history::history_entry;
+    "look_back", unlocked, report::look_back;
+    "report_summary", unlocked, report::report_summary;
+    "report_make", unlocked, report::report_make;
     "saved_keep", unlocked, saved::saved_keep;
     "saved_drop", unlocked, saved::saved_drop;
     "settings", unlocked, settings::settings;

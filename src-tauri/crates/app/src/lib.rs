@@ -15,6 +15,7 @@ pub mod demo;
 mod device;
 mod exchange;
 mod failure;
+mod report;
 mod secret;
 mod sentences;
 mod session;

@@ -8,7 +8,7 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 32] = [
+const COMPOSED: [&str; 35] = [
     "alternative-",
     "authority-",
     "because-",
@@ -29,6 +29,9 @@ const COMPOSED: [&str; 32] = [
     "question-",
     "reason-",
     "refuse-",
+    "report-change-",
+    "report-leaves-",
+    "report-pain-",
     "region-",
     "sign-",
     "sign-short-",

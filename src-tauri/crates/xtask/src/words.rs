@@ -22,6 +22,6 @@ options
   --browser        start: serve to a browser even if there is a screen
   -- WORDS         start: hand these words on to the app
 
-steps of test: format clippy deny unit dynamics statistics formats ui journeys
+steps of test: format clippy deny unit dynamics statistics interop formats ui journeys
 steps of check: format clippy unit
 ";

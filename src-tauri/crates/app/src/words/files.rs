@@ -12,6 +12,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/home.ftl")),
             include_str!(concat!("../../words/", $folder, "/questions.ftl")),
             include_str!(concat!("../../words/", $folder, "/reasons.ftl")),
+            include_str!(concat!("../../words/", $folder, "/report.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens.ftl")),
             include_str!(concat!("../../words/", $folder, "/signs.ftl")),
             include_str!(concat!("../../words/", $folder, "/transfer.ftl")),

@@ -19,6 +19,7 @@ mod morning;
 mod passphrase;
 mod phone;
 mod random_walks;
+mod report;
 mod saved;
 mod script;
 mod settings;

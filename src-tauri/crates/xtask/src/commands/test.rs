@@ -13,6 +13,7 @@ pub(crate) const STEPS: &[Step] = &[
     steps::unit::WHOLE,
     steps::dynamics::STEP,
     steps::statistics::STEP,
+    steps::interop::STEP,
     steps::formats::STEP,
     steps::ui::STEP,
     steps::journeys::STEP,

@@ -5,6 +5,7 @@ pub(crate) mod deny;
 pub(crate) mod dynamics;
 pub(crate) mod format;
 pub(crate) mod formats;
+pub(crate) mod interop;
 pub(crate) mod journeys;
 pub(crate) mod statistics;
 pub(crate) mod ui;

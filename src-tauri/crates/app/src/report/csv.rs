@@ -1,0 +1,102 @@
+//! A table for a spreadsheet: one row a lift, RFC 4180, in UTF-8. Names of columns and ids are the same in every
+//! language, so that whoever computes with it need not translate.
+
+use super::{Report, Told};
+use csv::{Terminator, Writer, WriterBuilder};
+
+const COLUMNS: [&str; 20] = [
+    "at",
+    "title",
+    "decision",
+    "advised",
+    "way",
+    "mass_low_kg",
+    "mass_high_kg",
+    "times",
+    "before_back_nrs",
+    "before_knee_left_nrs",
+    "before_knee_right_nrs",
+    "before_hip_left_nrs",
+    "before_hip_right_nrs",
+    "before_shoulders_nrs",
+    "before_worst_nrs",
+    "during_nrs",
+    "next_morning_nrs",
+    "flare",
+    "rules",
+    "made",
+];
+
+/// The table as text. Empty cells are "not told", never zero.
+#[must_use]
+pub(crate) fn table(report: &Report) -> String {
+    let mut writer = WriterBuilder::new()
+        .terminator(Terminator::CRLF)
+        .from_writer(Vec::new());
+    let made = report.made.to_rfc3339();
+    let written = rows(&mut writer, report, &made);
+    // Writing to memory does not fail; a table that is cut short would be worse than none.
+    match (written, writer.into_inner()) {
+        (Ok(()), Ok(bytes)) => String::from_utf8(bytes).unwrap_or_default(),
+        _ => String::new(),
+    }
+}
+
+fn rows(writer: &mut Writer<Vec<u8>>, report: &Report, made: &str) -> Result<(), csv::Error> {
+    writer.write_record(COLUMNS)?;
+    for told in &report.told {
+        writer.write_record(cells(told, made))?;
+    }
+    Ok(())
+}
+
+fn cells(told: &Told, made: &str) -> Vec<String> {
+    let number = |value: Option<u8>| value.map(|value| value.to_string()).unwrap_or_default();
+    let kilograms = |grams: Option<u32>| {
+        grams
+            .map(|grams| (f64::from(grams) / 1000.0).to_string())
+            .unwrap_or_default()
+    };
+    let mut cells = vec![
+        told.at.to_rfc3339(),
+        harmless(&told.title),
+        if told.done { "done" } else { "left" }.to_owned(),
+        told.advised.id().to_owned(),
+        told.way.map(|way| way.id().to_owned()).unwrap_or_default(),
+        kilograms(told.mass_g.map(|(low, _)| low)),
+        kilograms(told.mass_g.map(|(_, high)| high)),
+        told.times.to_string(),
+    ];
+    cells.extend(told.before.regions().map(|(_, pain)| number(pain)));
+    cells.extend([
+        number(told.before.worst()),
+        number(told.during),
+        number(told.next_morning),
+        if told.flare { "yes" } else { "no" }.to_owned(),
+        told.rules.clone(),
+        made.to_owned(),
+    ]);
+    cells
+}
+
+/// Text that a spreadsheet takes for text: a cell that begins like a formula is run by some programs (OWASP, CSV
+/// injection).
+fn harmless(text: &str) -> String {
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        format!("'{text}")
+    } else {
+        text.to_owned()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_cell_that_begins_like_a_formula_is_made_harmless() {
+        assert_eq!(harmless("=1+1"), "'=1+1");
+        assert_eq!(harmless("@home"), "'@home");
+        assert_eq!(harmless("Box, 10 kg"), "Box, 10 kg");
+    }
+}

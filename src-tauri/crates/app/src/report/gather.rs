@@ -1,0 +1,122 @@
+//! The facts of a report, from the vault.
+
+use super::{Before, Report, Told};
+use crate::convert::moment::from_record;
+use crate::failure::Failure;
+use chrono::{DateTime, Datelike, FixedOffset, NaiveDate};
+use lifting::quantity::{Kilograms, PainScore, Repetitions};
+use lifting::review::{Day, Decision, KeptLift, look_back};
+use record::{BackState, BodyToday, CheckIn, CheckInKind, Lift, Mass, Outcome, Pain};
+use vault::{LiftFilter, Vault};
+
+/// Everything kept since a day, oldest first, and what it says together.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn gather(
+    vault: &Vault,
+    since: Option<NaiveDate>,
+    now: DateTime<FixedOffset>,
+) -> Result<Report, Failure> {
+    let filter = LiftFilter {
+        limit: u32::MAX,
+        ..LiftFilter::default()
+    };
+    let mut told = Vec::new();
+    for (id, lift) in vault.lifts().newest(&filter)? {
+        let day = from_record(lift.at).date_naive();
+        if since.is_none_or(|since| day >= since) {
+            told.push(tell(lift, &vault.check_ins().of(id)?));
+        }
+    }
+    told.reverse();
+    let kept: Vec<KeptLift> = told.iter().map(kept).collect();
+    Ok(Report {
+        made: now,
+        since,
+        review: look_back(&kept, day(now)),
+        told,
+    })
+}
+
+fn tell(lift: Lift, check_ins: &[CheckIn]) -> Told {
+    let said = |kinds: &[CheckInKind]| {
+        let last = check_ins
+            .iter()
+            .rev()
+            .find(|check_in| kinds.contains(&check_in.kind) && check_in.pain.is_some());
+        last.and_then(|check_in| check_in.pain).map(Pain::rating)
+    };
+    Told {
+        at: from_record(lift.at),
+        title: lift.title,
+        advised: lift.advice.outcome,
+        rules: lift.advice.rule_version,
+        done: lift.done,
+        way: lift.way,
+        mass_g: match lift.task.mass {
+            Some(Mass::Known { grams }) => Some((grams, grams)),
+            Some(Mass::Untested {
+                low_grams,
+                high_grams,
+            }) => Some((low_grams, high_grams)),
+            Some(Mass::Unknown) | None => None,
+        },
+        times: lift.task.reps.unwrap_or(1).max(1),
+        before: before(&lift.body),
+        during: said(&[CheckInKind::During, CheckInKind::After]),
+        next_morning: said(&[CheckInKind::NextMorning]),
+        flare: lift.body.back_state == Some(BackState::Flare),
+    }
+}
+
+fn before(body: &BodyToday) -> Before {
+    let rating = |pain: Option<Pain>| pain.map(Pain::rating);
+    Before {
+        back: rating(body.back),
+        knee_left: rating(body.knee_left),
+        knee_right: rating(body.knee_right),
+        hip_left: rating(body.hip_left),
+        hip_right: rating(body.hip_right),
+        shoulders: rating(body.shoulders),
+    }
+}
+
+/// A guess counts with its upper end, as it was judged.
+fn kept(told: &Told) -> KeptLift {
+    let score = |rating: Option<u8>| rating.map(PainScore::of);
+    KeptLift {
+        day: day(told.at),
+        decision: decision(told),
+        mass: told
+            .mass_g
+            .map(|(_, high)| Kilograms::clamped(f64::from(high) / 1000.0)),
+        times: Repetitions::of(told.times),
+        way: told
+            .way
+            .and_then(|way| lifting::way::Way::from_id(way.id())),
+        before: score(told.before.worst()),
+        during: score(told.during),
+        next_morning: score(told.next_morning),
+        flare: told.flare,
+    }
+}
+
+const fn decision(told: &Told) -> Decision {
+    match (told.done, told.advised) {
+        (false, _) => Decision::Left,
+        (true, Outcome::Lift) => Decision::Done,
+        (true, Outcome::LiftWithChange) => Decision::DoneUnchanged,
+        (true, Outcome::DoNotLift | Outcome::SeekCare | Outcome::Refuse) => Decision::DoneAgainst,
+    }
+}
+
+fn day(at: DateTime<FixedOffset>) -> Day {
+    Day::of(at.date_naive().num_days_from_ce())
+}
+
+/// The date of a day of a review.
+#[must_use]
+pub(crate) fn date_of(day: Day) -> NaiveDate {
+    NaiveDate::from_num_days_from_ce_opt(day.number()).unwrap_or_default()
+}

@@ -1,0 +1,219 @@
+//! A short note to paste into a record: plain lines, in the reader's language and units.
+
+use super::Report;
+use super::gather::date_of;
+use crate::walk::text::Reader;
+use crate::words::{Arg, Rounding, Words, message_id};
+use chrono::{Datelike, NaiveDate};
+use lifting::review::{Change, Enough, Pain, Response, Review, Trend};
+
+/// The note.
+#[must_use]
+pub(crate) fn note(report: &Report, reader: Reader<'_>) -> String {
+    let words = reader.words;
+    let mut lines = vec![
+        words.format(
+            "report-note-title",
+            &[("day", date_text(words, report.made.date_naive()))],
+        ),
+        words.text("report-note-own"),
+    ];
+    lines.extend(sentences(report, reader));
+    lines.push(words.text("report-note-limits"));
+    lines.join("\n")
+}
+
+/// What the look back says, one sentence each.
+#[must_use]
+pub(crate) fn sentences(report: &Report, reader: Reader<'_>) -> Vec<String> {
+    let words = reader.words;
+    let review = &report.review;
+    if review.counts.entries == 0 {
+        return vec![words.text("report-nothing")];
+    }
+    let mut lines = vec![counted(report, words)];
+    lines.extend(weeks(review, reader));
+    for pain in &review.pain {
+        lines.extend(pain_lines(pain, words));
+    }
+    lines.extend(ways(review, words));
+    lines.push(response(&review.response, words));
+    lines.extend(against(review, words));
+    lines.extend(missing(review, words));
+    lines
+}
+
+/// A date with its year, for inside a sentence.
+#[must_use]
+pub(crate) fn date_text(words: &Words, day: NaiveDate) -> Arg {
+    let month = words.text(&format!("date-month-{}", day.month()));
+    let args = [
+        ("day", day.day().into()),
+        ("month", month.into()),
+        ("year", Arg::text(day.year().to_string())),
+    ];
+    words.format("report-date", &args).into()
+}
+
+fn counted(report: &Report, words: &Words) -> String {
+    let counts = &report.review.counts;
+    let (first, last) = (report.told.first(), report.told.last());
+    let day = |told: Option<&super::Told>| {
+        date_text(
+            words,
+            told.map(|told| told.at.date_naive()).unwrap_or_default(),
+        )
+    };
+    words.format(
+        "report-counted",
+        &[
+            ("done", counts.done.into()),
+            ("left", counts.left.into()),
+            ("days", counts.days.into()),
+            ("first", day(first)),
+            ("last", day(last)),
+        ],
+    )
+}
+
+/// The last four weeks, newest first. House rule.
+fn weeks(review: &Review, reader: Reader<'_>) -> Vec<String> {
+    let recent = review.weeks.iter().rev().take(4);
+    recent
+        .map(|week| {
+            let mass = |kilograms: f64| {
+                Arg::from(
+                    reader
+                        .words
+                        .mass(kilograms, reader.units, Rounding::Nearest),
+                )
+            };
+            let args = [
+                ("from", date_text(reader.words, date_of(week.from))),
+                ("times", week.times.into()),
+                ("lifted", mass(week.lifted.value())),
+                (
+                    "heaviest",
+                    mass(week.heaviest.map_or(0.0, |heaviest| heaviest.value())),
+                ),
+            ];
+            let id = match (week.times, week.heaviest) {
+                (0, _) => "report-week-none",
+                (_, None) => "report-week-unknown",
+                _ => "report-week",
+            };
+            reader.words.format(id, &args)
+        })
+        .collect()
+}
+
+fn pain_lines(pain: &Pain, words: &Words) -> Vec<String> {
+    let kind = words.text(&message_id("report-pain", pain.kind.id()));
+    let mut lines = Vec::new();
+    if let Enough::Yes(Change {
+        first,
+        last,
+        verdict,
+    }) = pain.change
+    {
+        let args = [
+            ("kind", kind.clone().into()),
+            ("first", first.value().into()),
+            ("last", last.value().into()),
+        ];
+        lines.push(words.format(&message_id("report-change", verdict.id()), &args));
+    }
+    lines.push(match pain.trend {
+        Enough::Yes(trend) => {
+            let args = [
+                ("kind", kind.into()),
+                ("slope", trend.slope.value().into()),
+                ("low", trend.low.value().into()),
+                ("high", trend.high.value().into()),
+            ];
+            words.format(trend_id(&trend), &args)
+        }
+        Enough::NotYet(_) => words.format("report-trend-not-yet", &[("kind", kind.into())]),
+    });
+    lines
+}
+
+fn trend_id(trend: &Trend) -> &'static str {
+    match (trend.is_clear(), trend.slope.value() > 0.0) {
+        (false, _) => "report-trend-unclear",
+        (true, true) => "report-trend-up",
+        (true, false) => "report-trend-down",
+    }
+}
+
+fn ways(review: &Review, words: &Words) -> Vec<String> {
+    let used: Vec<String> = review
+        .variety
+        .used
+        .iter()
+        .map(|(way, count)| {
+            let name = words.text(&message_id("way", way.id()));
+            words.format(
+                "report-way",
+                &[("way", name.into()), ("times", words.times(*count).into())],
+            )
+        })
+        .collect();
+    if used.is_empty() {
+        return Vec::new();
+    }
+    let share = review
+        .variety
+        .evenness
+        .map_or(0.0, |evenness| (evenness.value() * 100.0).round());
+    vec![words.format(
+        "report-ways",
+        &[("list", used.join(", ").into()), ("even", share.into())],
+    )]
+}
+
+fn response(response: &Enough<Response>, words: &Words) -> String {
+    let Enough::Yes(response) = response else {
+        return words.text("report-response-not-yet");
+    };
+    // Told for ten kilograms: one kilogram moves pain by too little to read.
+    let per_ten = |slope: lifting::quantity::PointsPerKilogram| Arg::from(slope.value() * 10.0);
+    let args = [
+        ("slope", per_ten(response.slope)),
+        ("low", per_ten(response.low)),
+        ("high", per_ten(response.high)),
+        ("days", response.days.into()),
+    ];
+    let id = match (response.is_clear(), response.slope.value() > 0.0) {
+        (false, _) => "report-response-unclear",
+        (true, true) => "report-response-more",
+        (true, false) => "report-response-less",
+    };
+    words.format(id, &args)
+}
+
+fn against(review: &Review, words: &Words) -> Vec<String> {
+    let counts = &review.counts;
+    [
+        ("report-done-against", counts.done_against),
+        ("report-done-unchanged", counts.done_unchanged),
+        ("report-flares", counts.flare_days),
+    ]
+    .into_iter()
+    .filter(|(_, count)| *count > 0)
+    .map(|(id, count)| words.format(id, &[("n", count.into())]))
+    .collect()
+}
+
+fn missing(review: &Review, words: &Words) -> Vec<String> {
+    let counts = &review.counts;
+    [
+        ("report-no-during", counts.no_pain_during),
+        ("report-no-morning", counts.no_next_morning),
+        ("report-no-mass", counts.no_mass),
+    ]
+    .into_iter()
+    .filter(|(_, count)| *count > 0)
+    .map(|(id, count)| words.format(id, &[("n", count.into()), ("of", counts.done.into())]))
+    .collect()
+}

@@ -1,0 +1,261 @@
+//! Looking back, and taking it out of the app: what leaves is told first.
+
+use crate::call::Call;
+use crate::failure::Failure;
+use crate::report::{Report, bundle, date_of, date_text, gather, note, sentences, table};
+use crate::walk::text::Reader;
+use crate::words::{Rounding, message_id};
+use chrono::{Days, NaiveDate};
+use door::ErrorCode;
+use lifting::review::{Pain, Variety, Week};
+use serde::{Deserialize, Serialize};
+
+/// Longest time to look back when it is not "everything": ten years. House rule.
+const MOST_DAYS: u32 = 3_653;
+
+/// The command `look_back`.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Span {
+    #[serde(default)]
+    since_days: Option<u32>,
+}
+
+/// The reply of `look_back`: sentences first, then what the pictures are drawn from.
+#[derive(Debug, Serialize)]
+pub(crate) struct LookBack {
+    sentences: Vec<String>,
+    pain: Vec<PainSeries>,
+    weeks: Vec<WeekBar>,
+    ways: Vec<WayShare>,
+}
+
+/// One pain series, days counted from the first.
+#[derive(Debug, Serialize)]
+struct PainSeries {
+    id: &'static str,
+    title: String,
+    points: Vec<PainPoint>,
+}
+
+#[derive(Debug, Serialize)]
+struct PainPoint {
+    day: i32,
+    day_text: String,
+    score: u8,
+}
+
+#[derive(Debug, Serialize)]
+struct WeekBar {
+    from_text: String,
+    lifted_kg: f64,
+    lifted_text: String,
+    times_text: String,
+}
+
+#[derive(Debug, Serialize)]
+struct WayShare {
+    id: &'static str,
+    name: String,
+    count: u32,
+    times_text: String,
+}
+
+/// What the history says.
+///
+/// # Errors
+/// `out_of_range` for `since_days`; what the vault gives.
+pub(crate) fn look_back(call: &mut Call<'_>, asked: Span) -> Result<LookBack, Failure> {
+    let report = report(call, asked.since_days)?;
+    let reader = call.reader()?;
+    let Variety { used, .. } = &report.review.variety;
+    Ok(LookBack {
+        sentences: sentences(&report, reader),
+        pain: report
+            .review
+            .pain
+            .iter()
+            .map(|pain| series(pain, &report, reader))
+            .collect(),
+        weeks: report
+            .review
+            .weeks
+            .iter()
+            .map(|week| bar(week, &report, reader))
+            .collect(),
+        ways: used
+            .iter()
+            .map(|(way, count)| WayShare {
+                id: way.id(),
+                name: reader.words.text(&message_id("way", way.id())),
+                count: *count,
+                times_text: reader.words.times(*count),
+            })
+            .collect(),
+    })
+}
+
+fn report(call: &Call<'_>, since_days: Option<u32>) -> Result<Report, Failure> {
+    if since_days.is_some_and(|days| !(1..=MOST_DAYS).contains(&days)) {
+        return Err(Failure::at(ErrorCode::OutOfRange, "since_days"));
+    }
+    let since = since_days.and_then(|days| {
+        let today = call.now.date_naive();
+        today.checked_sub_days(Days::new(u64::from(days) - 1))
+    });
+    gather(call.vault()?, since, call.now)
+}
+
+fn series(pain: &Pain, report: &Report, reader: Reader<'_>) -> PainSeries {
+    let first = pain.days.first().map(|(day, _)| *day);
+    let today = report.made.date_naive();
+    PainSeries {
+        id: pain.kind.id(),
+        title: reader
+            .words
+            .text(&message_id("report-pain", pain.kind.id())),
+        points: pain
+            .days
+            .iter()
+            .map(|(day, score)| PainPoint {
+                day: first.map_or(0, |first| day.days_since(first)),
+                day_text: reader.words.day_text_from(date_of(*day), today),
+                score: score.value(),
+            })
+            .collect(),
+    }
+}
+
+fn bar(week: &Week, report: &Report, reader: Reader<'_>) -> WeekBar {
+    let today = report.made.date_naive();
+    WeekBar {
+        from_text: reader.words.day_text_from(date_of(week.from), today),
+        lifted_kg: week.lifted.value(),
+        lifted_text: reader
+            .words
+            .mass(week.lifted.value(), reader.units, Rounding::Nearest),
+        times_text: reader.words.times(week.times),
+    }
+}
+
+/// The commands `report_summary` and `report_make`.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct Wanted {
+    form: String,
+    #[serde(default)]
+    since_days: Option<u32>,
+}
+
+/// In what form it leaves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Form {
+    Note,
+    Table,
+    Document,
+}
+
+impl Form {
+    fn from_id(id: &str) -> Result<Self, Failure> {
+        match id {
+            "note" => Ok(Self::Note),
+            "csv" => Ok(Self::Table),
+            "fhir" => Ok(Self::Document),
+            _ => Err(Failure::at(ErrorCode::NotAChoice, "form")),
+        }
+    }
+
+    const fn id(self) -> &'static str {
+        match self {
+            Self::Note => "note",
+            Self::Table => "csv",
+            Self::Document => "fhir",
+        }
+    }
+
+    const fn ending(self) -> &'static str {
+        match self {
+            Self::Note => "txt",
+            Self::Table => "csv",
+            Self::Document => "json",
+        }
+    }
+
+    const fn mime(self) -> &'static str {
+        match self {
+            Self::Note => "text/plain",
+            Self::Table => "text/csv",
+            Self::Document => "application/fhir+json",
+        }
+    }
+}
+
+/// The reply of `report_summary`: what would leave. Nothing is made yet.
+#[derive(Debug, Serialize)]
+pub(crate) struct Summary {
+    leaves: Vec<String>,
+    stays: Vec<String>,
+    open: String,
+}
+
+/// Says what would leave, what stays, and that it is not sealed.
+///
+/// # Errors
+/// `not_a_choice` for `form`, `out_of_range` for `since_days`; what the vault gives.
+pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summary, Failure> {
+    let form = Form::from_id(&asked.form)?;
+    let report = report(call, asked.since_days)?;
+    let words = call.reader()?.words;
+    let (first, last) = (report.told.first(), report.told.last());
+    let mut leaves = Vec::new();
+    if let (Some(first), Some(last)) = (first, last) {
+        let day = |day: NaiveDate| date_text(words, day);
+        leaves.push(words.format(
+            "report-leaves-lifts",
+            &[
+                ("n", report.review.counts.entries.into()),
+                ("first", day(first.at.date_naive())),
+                ("last", day(last.at.date_naive())),
+            ],
+        ));
+        leaves.push(words.text(&message_id("report-leaves", form.id())));
+    } else {
+        leaves.push(words.text("report-nothing"));
+    }
+    Ok(Summary {
+        leaves,
+        stays: vec![words.text("report-stays")],
+        open: words.text("report-open"),
+    })
+}
+
+/// The reply of `report_make`.
+#[derive(Debug, Serialize)]
+pub(crate) struct Made {
+    name: String,
+    mime: &'static str,
+    text: String,
+}
+
+/// Makes it. The screen gives it to the person, who decides where it goes.
+///
+/// # Errors
+/// As [`report_summary`]; `not_found` when there is nothing to take out.
+pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Failure> {
+    let form = Form::from_id(&asked.form)?;
+    let report = report(call, asked.since_days)?;
+    if report.told.is_empty() {
+        return Err(Failure::new(ErrorCode::NotFound));
+    }
+    let reader = call.reader()?;
+    let text = match form {
+        Form::Note => note(&report, reader),
+        Form::Table => table(&report),
+        Form::Document => bundle(&report, reader, call.world)?,
+    };
+    Ok(Made {
+        name: format!("heftwell-{}.{}", call.now.date_naive(), form.ending()),
+        mime: form.mime(),
+        text,
+    })
+}
