@@ -1,6 +1,6 @@
 /** What was lifted and what was left, newest first, with filters. */
 import { ask } from "../backend.js";
-import { button, fold, heading, make, para } from "../make.js";
+import { button, fold, heading, link, make, para } from "../make.js";
 import { act } from "../router.js";
 import { announce } from "../frame.js";
 import { say } from "../words.js";
@@ -16,7 +16,7 @@ export async function show() {
   return {
     title: say("screen-history-title"),
     back: "#/home",
-    body: [heading(say("screen-history-title")), filters(() => act(() => fill(list, more, null))), list, more],
+    body: [heading(say("screen-history-title")), filters(() => act(() => fill(list, more, null))), link(say("screen-back-title"), "#/back", { class: "button", id: "look-back" }), list, more],
   };
 }
 

@@ -84,6 +84,15 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     phone.open("history");
     phone.open_all();
     look(phone, "history");
+    phone.tap("#look-back");
+    phone.open_all();
+    look(phone, "look-back");
+    phone.tap("#take-out");
+    look(phone, "take-out");
+    phone.tap("#out-note");
+    phone.touch("#make");
+    look(phone, "take-out-note");
+    phone.open("history");
     phone.tap("[data-entry]");
     phone.open_all();
     look(phone, "entry");

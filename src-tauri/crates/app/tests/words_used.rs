@@ -8,7 +8,7 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 35] = [
+const COMPOSED: [&str; 36] = [
     "alternative-",
     "authority-",
     "because-",
@@ -32,6 +32,7 @@ const COMPOSED: [&str; 35] = [
     "report-change-",
     "report-leaves-",
     "report-pain-",
+    "report-title-",
     "region-",
     "sign-",
     "sign-short-",

@@ -9,7 +9,7 @@ mod note;
 pub(crate) use csv::table;
 pub(crate) use fhir::bundle;
 pub(crate) use gather::{date_of, gather};
-pub(crate) use note::{date_text, note, sentences};
+pub(crate) use note::{Passage, date_text, note, passages};
 
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use lifting::review::Review;

@@ -6,6 +6,7 @@ use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, Words, message_id};
 use chrono::{Datelike, NaiveDate};
 use lifting::review::{Change, Enough, Pain, Response, Review, Trend};
+use serde::Serialize;
 
 /// The note.
 #[must_use]
@@ -26,21 +27,54 @@ pub(crate) fn note(report: &Report, reader: Reader<'_>) -> String {
 /// What the look back says, one sentence each.
 #[must_use]
 pub(crate) fn sentences(report: &Report, reader: Reader<'_>) -> Vec<String> {
+    let passages = passages(report, reader).into_iter();
+    passages.flat_map(|passage| passage.sentences).collect()
+}
+
+/// Sentences about one thing.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub(crate) struct Passage {
+    /// About what.
+    pub(crate) id: &'static str,
+    /// Its heading.
+    pub(crate) title: String,
+    /// What is said of it.
+    pub(crate) sentences: Vec<String>,
+}
+
+/// What the look back says, thing by thing; a thing of which nothing can be said is left out.
+#[must_use]
+pub(crate) fn passages(report: &Report, reader: Reader<'_>) -> Vec<Passage> {
     let words = reader.words;
     let review = &report.review;
     if review.counts.entries == 0 {
-        return vec![words.text("report-nothing")];
+        return vec![Passage {
+            id: "counted",
+            title: words.text("report-title-counted"),
+            sentences: vec![words.text("report-nothing")],
+        }];
     }
-    let mut lines = vec![counted(report, words)];
-    lines.extend(weeks(review, reader));
-    for pain in &review.pain {
-        lines.extend(pain_lines(pain, words));
-    }
-    lines.extend(ways(review, words));
-    lines.push(response(&review.response, words));
-    lines.extend(against(review, words));
-    lines.extend(missing(review, words));
-    lines
+    let pain = review.pain.iter();
+    [
+        ("counted", vec![counted(report, words)]),
+        (
+            "pain",
+            pain.flat_map(|pain| pain_lines(pain, words)).collect(),
+        ),
+        ("weeks", weeks(review, reader)),
+        ("ways", ways(review, words)),
+        ("response", vec![response(&review.response, words)]),
+        ("against", against(review, words)),
+        ("missing", missing(review, words)),
+    ]
+    .into_iter()
+    .filter(|(_, sentences)| !sentences.is_empty())
+    .map(|(id, sentences)| Passage {
+        id,
+        title: words.text(&message_id("report-title", id)),
+        sentences,
+    })
+    .collect()
 }
 
 /// A date with its year, for inside a sentence.

@@ -2,7 +2,7 @@
 
 use crate::call::Call;
 use crate::failure::Failure;
-use crate::report::{Report, bundle, date_of, date_text, gather, note, sentences, table};
+use crate::report::{Passage, Report, bundle, date_of, date_text, gather, note, passages, table};
 use crate::walk::text::Reader;
 use crate::words::{Rounding, message_id};
 use chrono::{Days, NaiveDate};
@@ -21,10 +21,10 @@ pub(crate) struct Span {
     since_days: Option<u32>,
 }
 
-/// The reply of `look_back`: sentences first, then what the pictures are drawn from.
+/// The reply of `look_back`: what is said, then what the pictures are drawn from.
 #[derive(Debug, Serialize)]
 pub(crate) struct LookBack {
-    sentences: Vec<String>,
+    passages: Vec<Passage>,
     pain: Vec<PainSeries>,
     weeks: Vec<WeekBar>,
     ways: Vec<WayShare>,
@@ -70,7 +70,7 @@ pub(crate) fn look_back(call: &mut Call<'_>, asked: Span) -> Result<LookBack, Fa
     let reader = call.reader()?;
     let Variety { used, .. } = &report.review.variety;
     Ok(LookBack {
-        sentences: sentences(&report, reader),
+        passages: passages(&report, reader),
         pain: report
             .review
             .pain

@@ -10,12 +10,22 @@ report-pain-before = Pain before lifting
 report-pain-during = Pain while lifting
 report-pain-next-morning = Pain the next morning
 
+## Headings
+
+report-title-counted = Lifts
+report-title-pain = Pain
+report-title-weeks = Week by week
+report-title-ways = Ways to lift
+report-title-response = Heavy days
+report-title-against = Against the advice
+report-title-missing = Not told
+
 ## Sentences of the look back
 
 report-counted =
     { $days ->
-        [one] { $done } lifts done and { $left } left, on one day: { $last }.
-       *[other] { $done } lifts done and { $left } left, on { $days } days, from { $first } to { $last }.
+        [one] { $done } done and { $left } left, on one day: { $last }.
+       *[other] { $done } done and { $left } left, on { $days } days, from { $first } to { $last }.
     }
 report-week = Week from { $from }: { $lifted } in all, lifted { $times } times. The heaviest was { $heaviest }.
 report-week-unknown = Week from { $from }: lifted { $times } times. How heavy is not known.
@@ -77,8 +87,8 @@ report-leaves-lifts =
         [one] One entry of your history: { $last }.
        *[other] { $n } entries of your history, from { $first } to { $last }.
     }
-report-leaves-note = Leaves: a short text with counts, pain and ways.
-report-leaves-csv = Leaves: each lift as a row, with what it was, the advice and your pain.
-report-leaves-fhir = Leaves: each lift and pain score, in a form that clinic software reads.
-report-stays = Stays here: your passphrase, your answers about health, and warning signs.
+report-leaves-note = A short text with counts, pain and ways.
+report-leaves-csv = Each lift as a row, with what it was, the advice and your pain.
+report-leaves-fhir = Each lift and pain score, in a form that clinic software reads.
+report-stays = Your passphrase, your answers about health, and warning signs.
 report-open = This is not sealed. Whoever gets it can read it.

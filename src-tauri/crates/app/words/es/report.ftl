@@ -10,6 +10,16 @@ report-pain-before = Dolor antes de levantar
 report-pain-during = Dolor al levantar
 report-pain-next-morning = Dolor a la mañana siguiente
 
+## Títulos
+
+report-title-counted = Levantamientos
+report-title-pain = Dolor
+report-title-weeks = Semana a semana
+report-title-ways = Formas de levantar
+report-title-response = Días pesados
+report-title-against = Contra el consejo
+report-title-missing = Sin decir
+
 ## Frases de la mirada atrás
 
 report-counted =
@@ -77,8 +87,8 @@ report-leaves-lifts =
         [one] Una entrada de su historial: { $last }.
        *[other] { $n } entradas de su historial, del { $first } al { $last }.
     }
-report-leaves-note = Sale: un texto corto con cuentas, dolor y formas.
-report-leaves-csv = Sale: cada levantamiento en una fila, con qué era, el consejo y su dolor.
-report-leaves-fhir = Sale: cada levantamiento y cada dolor, en una forma que lee el programa de una clínica.
-report-stays = Queda aquí: su contraseña, sus respuestas sobre su salud y las señales de alarma.
+report-leaves-note = Un texto corto con cuentas, dolor y formas.
+report-leaves-csv = Cada levantamiento en una fila, con qué era, el consejo y su dolor.
+report-leaves-fhir = Cada levantamiento y cada dolor, en una forma que lee el programa de una clínica.
+report-stays = Su contraseña, sus respuestas sobre su salud y las señales de alarma.
 report-open = Esto no va sellado. Quien lo reciba puede leerlo.
