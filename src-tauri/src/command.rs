@@ -1,4 +1,4 @@
-//! The one command: a JSON line in, a JSON line out.
+//! The command for nearly everything: a JSON line in, a JSON line out.
 
 use std::sync::Arc;
 

@@ -5,7 +5,10 @@ use std::sync::{Arc, Weak};
 use std::time::Duration;
 
 use app::demo::{self, DemoError};
-use app::{App, AppError, SystemWorld};
+use app::{App, AppError, SystemWorld, Taken};
+
+use crate::save;
+use crate::take::Handed;
 
 /// How often the vault is asked whether it has been left alone for too long. The app knows how
 /// long is too long; this only bounds how late it acts.
@@ -43,6 +46,46 @@ impl Keeper {
             Ok(app) => app.answer(line),
             Err(_) => NO_FOLDER.to_owned(),
         }
+    }
+
+    /// Bytes in, one JSON line out.
+    pub(crate) fn take(&self, handed: &Handed) -> String {
+        match (&self.0, handed) {
+            (Ok(app), Handed::Json(body)) => app.take_json(body.as_bytes()),
+            (
+                Ok(app),
+                Handed::Raw {
+                    kind,
+                    width,
+                    height,
+                    bytes,
+                },
+            ) => app.take(Taken {
+                kind,
+                width: *width,
+                height: *height,
+                bytes,
+            }),
+            (Err(_), _) => NO_FOLDER.to_owned(),
+        }
+    }
+
+    /// Writes the sealed file of what is shown into a folder, or fails as a full disk does where the system
+    /// names none.
+    pub(crate) fn save(&self, show: &str, folder: Option<&Path>) -> String {
+        let write = |name: &str, bytes: &[u8]| match folder {
+            Some(folder) => save::write_new(folder, name, bytes),
+            None => Err(std::io::ErrorKind::NotFound.into()),
+        };
+        match &self.0 {
+            Ok(app) => app.save_file(show, write),
+            Err(_) => NO_FOLDER.to_owned(),
+        }
+    }
+
+    /// Whether the camera may be used now.
+    pub(crate) fn is_scanning(&self) -> bool {
+        matches!(&self.0, Ok(app) if app.scanning())
     }
 
     /// Locks the vault now, and wipes its key from memory.

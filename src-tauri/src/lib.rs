@@ -1,11 +1,14 @@
-//! The shell: one window, one command, one vault folder. All it does is carry JSON lines between
-//! the page and `app`, and lock the vault when nobody is looking.
+//! The shell: one window, three commands, one vault folder. All it does is carry JSON lines and
+//! bytes between the page and `app`, write a sealed file where its owner finds it, and lock the vault when
+//! nobody is looking.
 
 mod command;
 mod folder;
 mod keeper;
 #[cfg(mobile)]
 mod phone;
+mod save;
+mod take;
 mod window;
 
 use std::sync::Arc;
@@ -23,7 +26,11 @@ use keeper::Keeper;
 /// When the system cannot show a window or names no data folder, or when demo data cannot be made.
 pub fn run(demo: bool) -> Result<(), tauri::Error> {
     let shell = tauri::Builder::default()
-        .invoke_handler(tauri::generate_handler![command::command])
+        .invoke_handler(tauri::generate_handler![
+            command::command,
+            take::take,
+            save::save
+        ])
         .setup(move |shell| {
             let folder = folder::data_folder(shell.handle(), demo)?;
             let keeper = Arc::new(Keeper::open(&folder));

@@ -1,7 +1,13 @@
 //! The one window, and everything it may not do.
 
-use tauri::webview::{DownloadEvent, NewWindowResponse, PermissionResponse, WebviewWindowBuilder};
-use tauri::{App, Runtime, Url, Webview, WindowEvent};
+use std::sync::Arc;
+
+use tauri::webview::{
+    DownloadEvent, NewWindowResponse, PermissionKind, PermissionResponse, WebviewWindowBuilder,
+};
+use tauri::{App, Manager, Runtime, Url, Webview, WindowEvent};
+
+use crate::keeper::Keeper;
 
 /// The label of the one window; `tauri.conf.json` and `capabilities/main.json` name it too.
 pub(crate) const LABEL: &str = "main";
@@ -23,9 +29,21 @@ pub(crate) fn open<R: Runtime>(shell: &App<R>) -> Result<(), tauri::Error> {
         .on_navigation(is_our_page)
         .on_new_window(|_, _| NewWindowResponse::Deny)
         .on_download(|_, _: DownloadEvent<'_>| false)
-        .on_permission_request(|_: Webview<R>, _| PermissionResponse::Deny)
+        .on_permission_request(|page: Webview<R>, kind| {
+            answer_permission(kind, page.state::<Arc<Keeper>>().is_scanning())
+        })
         .build()?;
     Ok(())
+}
+
+/// The camera while something is being scanned; nothing else, and never otherwise. Without an answer of
+/// ours some systems would grant every request.
+fn answer_permission(kind: PermissionKind, is_scanning: bool) -> PermissionResponse {
+    if is_scanning && matches!(kind, PermissionKind::Camera) {
+        PermissionResponse::Allow
+    } else {
+        PermissionResponse::Deny
+    }
 }
 
 /// Whether nobody can be looking at the window any more, so that the vault must be locked: it
@@ -57,6 +75,25 @@ fn is_our_page(address: &Url) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_camera_is_let_in_only_while_scanning_and_nothing_else_ever() {
+        let allows = |kind, is_scanning| {
+            matches!(
+                answer_permission(kind, is_scanning),
+                PermissionResponse::Allow
+            )
+        };
+        assert!(allows(PermissionKind::Camera, true));
+        assert!(!allows(PermissionKind::Camera, false));
+        for other in [
+            PermissionKind::Microphone,
+            PermissionKind::Geolocation,
+            PermissionKind::Notifications,
+        ] {
+            assert!(!allows(other, true));
+        }
+    }
 
     #[test]
     #[cfg(not(any(target_os = "android", windows)))]

@@ -36,7 +36,7 @@ fn the_page_may_load_only_what_is_part_of_the_app() {
 }
 
 #[test]
-fn there_is_one_window_and_it_may_call_our_one_command() {
+fn there_is_one_window_and_it_may_call_our_three_commands() {
     let app = &configuration()["app"];
     assert_eq!(app["windows"].as_array().unwrap().len(), 1);
     assert_eq!(app["windows"][0]["label"], "main");
@@ -55,7 +55,10 @@ fn there_is_one_window_and_it_may_call_our_one_command() {
     let capability: Value =
         serde_json::from_str(include_str!("../capabilities/main.json")).unwrap();
     assert_eq!(capability["windows"], json!(["main"]));
-    assert_eq!(capability["permissions"], json!(["allow-command"]));
+    assert_eq!(
+        capability["permissions"],
+        json!(["allow-command", "allow-take", "allow-save"])
+    );
     assert_eq!(capability["local"], true);
     assert_eq!(capability.get("remote"), None);
     let files = std::fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/capabilities")).unwrap();

@@ -11,9 +11,10 @@ use crate::words::{Language, Words};
 use crate::world::World;
 use chrono::{DateTime, FixedOffset};
 use door::{ErrorCode, Parsed};
-use std::fs;
-use std::path::Path;
+use serde_json::json;
+use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::{fs, io};
 use vault::{Cost, Folder, Vault};
 
 /// The app's folder cannot be used.
@@ -108,6 +109,25 @@ impl App {
         match read {
             Ok((bytes, json)) => self.take(json.around(&bytes)),
             Err(failure) => failure.to_line(&self.state().words),
+        }
+    }
+
+    /// Lets `write` keep the sealed file of what is shown, given its name and bytes, and replies with where
+    /// it is: `{"path"}`. What asks for the file fails as `show_file` does; a file that cannot be written, with
+    /// `disk_full` or `storage_failed`.
+    #[must_use]
+    pub fn save_file(
+        &self,
+        show: &str,
+        write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
+    ) -> String {
+        let reply = self.answer(&json!({ "do": "show_file", "show": show }).to_string());
+        let Some((name, bytes)) = taken::read_file(&reply) else {
+            return reply;
+        };
+        match write(&name, &bytes) {
+            Ok(path) => door::ok_line(&json!({ "path": path.display().to_string() })),
+            Err(error) => Failure::from(error).to_line(&self.state().words),
         }
     }
 

@@ -5,13 +5,14 @@ use crate::failure::Failure;
 use door::ErrorCode;
 use handoff::ReadingError;
 use serde::Deserialize;
+use serde_json::Value;
 
 /// Most pixels on a side of a camera frame (house rule).
 const MOST_SIDE: u32 = 1920;
 /// Longest photo or file, in bytes: 12 MB (house rule: above the photos of today's phones).
-const LONGEST_FILE: usize = 12 * 1000 * 1000;
+pub const LONGEST_FILE: usize = 12 * 1000 * 1000;
 /// Longest JSON form: the longest file in base64, and room for the rest.
-pub(crate) const LONGEST_JSON: usize = LONGEST_FILE / 3 * 4 + 1024;
+pub const LONGEST_JSON: usize = LONGEST_FILE / 3 * 4 + 1024;
 
 /// What was handed in. `width` and `height` count for a frame only.
 #[derive(Debug, Clone, Copy)]
@@ -119,6 +120,13 @@ fn frame(taken: &Taken<'_>) -> Result<Found, Failure> {
         taken.width,
         taken.height,
     )))
+}
+
+/// Name and bytes of a sealed file in the reply of `show_file`; `None` for any other reply.
+pub(crate) fn read_file(reply: &str) -> Option<(String, Vec<u8>)> {
+    let reply: Value = serde_json::from_str(reply).ok()?;
+    let text = |name: &str| reply.get("ok")?.get(name)?.as_str();
+    Some((text("name")?.to_owned(), base64::decode(text("base64")?)?))
 }
 
 fn bounded(bytes: &[u8]) -> Result<(), Failure> {

@@ -7,6 +7,7 @@
     reason = "a test stops at the first surprise"
 )]
 
+#[allow(dead_code, reason = "shared with the ways to hand in bytes")]
 mod visitor;
 
 use visitor::{Visit, Visitor};

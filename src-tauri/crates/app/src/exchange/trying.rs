@@ -1,12 +1,16 @@
 //! A pairing that is not one yet.
 
-use handoff::{Compared, Scanned, Shown};
+use handoff::{Alias, Compared, Role, Scanned, Shown};
 use record::Identity;
 
 /// This device's offer, and how far it went with the other one.
 pub(crate) struct PairingTry {
     /// The offer that is shown. It stays, so that a bad scan can be tried again.
     pub(crate) shown: Shown,
+    /// The name on it.
+    pub(crate) alias: Alias,
+    /// The role on it.
+    pub(crate) role: Role,
     /// How far it went.
     pub(crate) step: PairStep,
 }

@@ -6,9 +6,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
-use app::App;
-use headless::Answer;
-use headless::web::Server;
+use app::{App, Taken};
+use headless::web::{Answering, Server};
+use headless::{Answer, Handed, Take};
 
 use super::{Trouble, vault};
 
@@ -38,14 +38,15 @@ fn serve_folder(folder: &Path, demo: bool) -> Result<(), Trouble> {
     if demo {
         app::demo::fill(&app)?;
     }
-    let answering = Arc::clone(&app);
-    let answer: Answer = Arc::new(move |line| answering.answer(line));
+    let (commands, bytes) = (Arc::clone(&app), Arc::clone(&app));
+    let answer: Answer = Arc::new(move |line| commands.answer(line));
+    let take: Take = Arc::new(move |handed| hand_in(&bytes, handed));
     let runtime = tokio::runtime::Builder::new_current_thread()
         .enable_all()
         .build()?;
     let served = runtime.block_on(async {
         let mut end = End::listen()?;
-        let server = Server::bind(answer).await?;
+        let server = Server::bind(Answering { answer, take }).await?;
         say(&server.opening_address())?;
         tokio::select! {
             never = server.serve() => match never? {},
@@ -55,6 +56,23 @@ fn serve_folder(folder: &Path, demo: bool) -> Result<(), Trouble> {
     });
     app.lock_now();
     served
+}
+
+fn hand_in(app: &App, handed: &Handed) -> String {
+    match handed {
+        Handed::Json(body) => app.take_json(body),
+        Handed::Raw {
+            kind,
+            width,
+            height,
+            bytes,
+        } => app.take(Taken {
+            kind,
+            width: *width,
+            height: *height,
+            bytes,
+        }),
+    }
 }
 
 async fn lock_when_idle(app: &App) -> Infallible {

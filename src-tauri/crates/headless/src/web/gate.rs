@@ -6,11 +6,15 @@ use hyper::header::{CONTENT_LENGTH, CONTENT_TYPE, COOKIE, HOST, HeaderName, ORIG
 use hyper::http::request::Parts;
 use hyper::{Method, StatusCode};
 
+use app::{LONGEST_FILE, LONGEST_JSON};
+
 use super::secret::Secret;
 use crate::LONGEST_LINE;
 
 /// The one address that takes commands.
 const COMMAND: &str = "/command";
+/// The one address that takes frames, photos and files.
+const TAKE: &str = "/take";
 /// The opening address, before the token.
 const OPEN: &str = "/open/";
 const FETCH_SITE: HeaderName = HeaderName::from_static("sec-fetch-site");
@@ -24,6 +28,27 @@ pub enum Pass {
     File(String),
     /// The answer to the command in the body.
     Command,
+    /// What is said to the bytes in the body.
+    Take(Form),
+}
+
+/// How bytes are handed in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Form {
+    /// As they are, with their kind and size in the head.
+    Raw,
+    /// As text in a JSON object, with their kind and size.
+    Json,
+}
+
+impl Form {
+    /// The longest body, in bytes.
+    pub(super) fn longest(self) -> usize {
+        match self {
+            Self::Raw => LONGEST_FILE,
+            Self::Json => LONGEST_JSON,
+        }
+    }
 }
 
 /// Why a request is turned away.
@@ -50,10 +75,13 @@ pub enum Refusal {
     /// The body is not declared as `application/json`.
     #[error("only application/json is taken")]
     NotJson,
-    /// The body is over [`LONGEST_LINE`].
+    /// The body is not declared as bytes or as JSON.
+    #[error("only application/octet-stream and application/json are taken")]
+    NotBytes,
+    /// The body is over the bound of its address, such as [`LONGEST_LINE`].
     #[error("the body is too long")]
     TooLong,
-    /// The body did not arrive whole and in time, or is not UTF-8.
+    /// The body did not arrive whole and in time, is not UTF-8, or is not what its head says.
     #[error("the body cannot be read")]
     Body,
 }
@@ -66,7 +94,7 @@ impl Refusal {
             Self::Origin | Self::Token | Self::Session => StatusCode::FORBIDDEN,
             Self::NotFound => StatusCode::NOT_FOUND,
             Self::Method(_) => StatusCode::METHOD_NOT_ALLOWED,
-            Self::NotJson => StatusCode::UNSUPPORTED_MEDIA_TYPE,
+            Self::NotJson | Self::NotBytes => StatusCode::UNSUPPORTED_MEDIA_TYPE,
             Self::TooLong => StatusCode::PAYLOAD_TOO_LARGE,
             Self::Body => StatusCode::BAD_REQUEST,
         }
@@ -144,6 +172,12 @@ impl Gate {
             }
             return check_command(head);
         }
+        if path == TAKE {
+            if head.method != Method::POST {
+                return Err(Refusal::Method("POST"));
+            }
+            return check_take(head);
+        }
         if !reads {
             return Err(Refusal::Method("GET, HEAD"));
         }
@@ -198,11 +232,28 @@ fn check_command(head: &Parts) -> Result<Pass, Refusal> {
     if only(head, &CONTENT_TYPE) != Some("application/json") {
         return Err(Refusal::NotJson);
     }
+    check_length(head, LONGEST_LINE)?;
+    Ok(Pass::Command)
+}
+
+fn check_take(head: &Parts) -> Result<Pass, Refusal> {
+    // As with commands: neither of the two is what a plain form can send.
+    let form = match only(head, &CONTENT_TYPE) {
+        Some("application/octet-stream") => Form::Raw,
+        Some("application/json") => Form::Json,
+        _ => return Err(Refusal::NotBytes),
+    };
+    check_length(head, form.longest())?;
+    Ok(Pass::Take(form))
+}
+
+/// A body that says beforehand that it is too long is not even read.
+fn check_length(head: &Parts, longest: usize) -> Result<(), Refusal> {
     let declared = only(head, &CONTENT_LENGTH).and_then(|length| length.parse::<usize>().ok());
-    if declared.is_some_and(|length| length > LONGEST_LINE) {
+    if declared.is_some_and(|length| length > longest) {
         return Err(Refusal::TooLong);
     }
-    Ok(Pass::Command)
+    Ok(())
 }
 
 fn count(head: &Parts, name: &HeaderName) -> usize {
@@ -210,7 +261,7 @@ fn count(head: &Parts, name: &HeaderName) -> usize {
 }
 
 /// The header's value if it is there exactly once and is plain text.
-fn only<'h>(head: &'h Parts, name: &HeaderName) -> Option<&'h str> {
+pub(super) fn only<'h>(head: &'h Parts, name: &HeaderName) -> Option<&'h str> {
     let mut values = head.headers.get_all(name).iter();
     match (values.next(), values.next()) {
         (Some(value), None) => value.to_str().ok(),

@@ -14,4 +14,4 @@ mod reply;
 mod secret;
 pub mod server;
 
-pub use server::{Server, ServerError};
+pub use server::{Answering, Server, ServerError};

@@ -20,7 +20,7 @@ const STRICT: [(&str, &str); 8] = [
     ("cross-origin-resource-policy", "same-origin"),
     (
         "permissions-policy",
-        "camera=(), microphone=(), geolocation=()",
+        "camera=(self), microphone=(), geolocation=()",
     ),
     ("referrer-policy", "no-referrer"),
     ("x-content-type-options", "nosniff"),

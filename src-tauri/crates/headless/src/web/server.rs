@@ -7,7 +7,9 @@ use std::time::Duration;
 
 use http_body_util::{BodyExt, LengthLimitError, Limited};
 use hyper::Request;
-use hyper::body::Incoming;
+use hyper::body::{Bytes, Incoming};
+use hyper::header::HeaderName;
+use hyper::http::request::Parts;
 use hyper::server::conn::http1;
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioIo, TokioTimer};
@@ -15,12 +17,16 @@ use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::Semaphore;
 
 use super::embedded;
-use super::gate::{Gate, Pass, Refusal};
+use super::gate::{self, Form, Gate, Pass, Refusal};
 use super::reply::{self, Reply};
-use crate::{Answer, LONGEST_LINE};
+use crate::{Answer, Handed, LONGEST_LINE, Take};
 
 /// How long a head or a body may take to arrive; house rule, all traffic is local.
 const PATIENCE: Duration = Duration::from_secs(10);
+/// What bytes are, and the size of a frame, where they are handed in raw.
+const KIND: HeaderName = HeaderName::from_static("x-kind");
+const WIDTH: HeaderName = HeaderName::from_static("x-width");
+const HEIGHT: HeaderName = HeaderName::from_static("x-height");
 /// How many connections are open at once; a browser holds about six.
 const MOST_CONNECTIONS: usize = 32;
 
@@ -35,11 +41,20 @@ pub enum ServerError {
     Randomness(#[from] app::RandomnessError),
 }
 
+/// What answers: commands, and bytes handed in.
+#[derive(Clone)]
+pub struct Answering {
+    /// Commands.
+    pub answer: Answer,
+    /// Frames, photos and files.
+    pub take: Take,
+}
+
 /// A listener on 127.0.0.1 that is ready to be visited.
 pub struct Server {
     listener: TcpListener,
     gate: Arc<Gate>,
-    answer: Answer,
+    answering: Answering,
 }
 
 impl Server {
@@ -47,13 +62,13 @@ impl Server {
     ///
     /// # Errors
     /// See [`ServerError`].
-    pub async fn bind(answer: Answer) -> Result<Self, ServerError> {
+    pub async fn bind(answering: Answering) -> Result<Self, ServerError> {
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await?;
         let gate = Arc::new(Gate::new(listener.local_addr()?.port())?);
         Ok(Self {
             listener,
             gate,
-            answer,
+            answering,
         })
     }
 
@@ -71,9 +86,9 @@ impl Server {
         loop {
             let place = Arc::clone(&places).acquire_owned().await;
             let (stream, _) = self.listener.accept().await?;
-            let (gate, answer) = (Arc::clone(&self.gate), Arc::clone(&self.answer));
+            let (gate, answering) = (Arc::clone(&self.gate), self.answering.clone());
             tokio::spawn(async move {
-                converse(stream, gate, answer).await;
+                converse(stream, gate, answering).await;
                 drop(place);
             });
         }
@@ -81,10 +96,10 @@ impl Server {
 }
 
 /// Answers the requests of one connection.
-async fn converse(stream: TcpStream, gate: Arc<Gate>, answer: Answer) {
+async fn converse(stream: TcpStream, gate: Arc<Gate>, answering: Answering) {
     let service = service_fn(|request| {
-        let (gate, answer) = (Arc::clone(&gate), Arc::clone(&answer));
-        async move { Ok::<_, Infallible>(respond(request, &gate, answer).await) }
+        let (gate, answering) = (Arc::clone(&gate), answering.clone());
+        async move { Ok::<_, Infallible>(respond(request, &gate, answering).await) }
     });
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())
@@ -94,29 +109,55 @@ async fn converse(stream: TcpStream, gate: Arc<Gate>, answer: Answer) {
     let _ = connection.await;
 }
 
-async fn respond(request: Request<Incoming>, gate: &Gate, answer: Answer) -> Reply {
+async fn respond(request: Request<Incoming>, gate: &Gate, answering: Answering) -> Reply {
     let (head, body) = request.into_parts();
     let replied = match gate.check(&head) {
         Ok(Pass::Enter) => Ok(reply::enter(&gate.set_cookie())),
         Ok(Pass::File(path)) => embedded::find(&path)
             .map(|file| reply::file(&file))
             .ok_or(Refusal::NotFound),
-        Ok(Pass::Command) => command(body, answer).await.map(reply::json),
+        Ok(Pass::Command) => command(body, answering.answer).await.map(reply::json),
+        Ok(Pass::Take(form)) => take(&head, form, body, answering.take)
+            .await
+            .map(reply::json),
         Err(refusal) => Err(refusal),
     };
     replied.unwrap_or_else(reply::refuse)
 }
 
-/// Reads the body within its bounds and lets the app answer it away from the listener's thread.
+/// Lets the app answer a command away from the listener's thread.
 async fn command(body: Incoming, answer: Answer) -> Result<String, Refusal> {
-    let whole = tokio::time::timeout(PATIENCE, Limited::new(body, LONGEST_LINE).collect());
-    let bytes = match whole.await {
-        Ok(Ok(collected)) => collected.to_bytes(),
-        Ok(Err(error)) if error.is::<LengthLimitError>() => return Err(Refusal::TooLong),
-        Ok(Err(_)) | Err(_) => return Err(Refusal::Body),
-    };
+    let bytes = read(body, LONGEST_LINE).await?;
     let line = String::from_utf8(bytes.to_vec()).map_err(|_| Refusal::Body)?;
     tokio::task::spawn_blocking(move || answer(&line))
         .await
         .map_err(|_| Refusal::Body)
+}
+
+/// Hands bytes to the app away from the listener's thread.
+async fn take(head: &Parts, form: Form, body: Incoming, take: Take) -> Result<String, Refusal> {
+    let bytes = read(body, form.longest()).await?.to_vec();
+    let side = |name| gate::only(head, name).and_then(|side| side.parse().ok());
+    let handed = match form {
+        Form::Raw => Handed::Raw {
+            kind: gate::only(head, &KIND).ok_or(Refusal::Body)?.to_owned(),
+            width: side(&WIDTH).unwrap_or_default(),
+            height: side(&HEIGHT).unwrap_or_default(),
+            bytes,
+        },
+        Form::Json => Handed::Json(bytes),
+    };
+    tokio::task::spawn_blocking(move || take(&handed))
+        .await
+        .map_err(|_| Refusal::Body)
+}
+
+/// Reads a body within its bounds.
+async fn read(body: Incoming, longest: usize) -> Result<Bytes, Refusal> {
+    let whole = tokio::time::timeout(PATIENCE, Limited::new(body, longest).collect());
+    match whole.await {
+        Ok(Ok(collected)) => Ok(collected.to_bytes()),
+        Ok(Err(error)) if error.is::<LengthLimitError>() => Err(Refusal::TooLong),
+        Ok(Err(_)) | Err(_) => Err(Refusal::Body),
+    }
 }

@@ -6,7 +6,24 @@ use std::sync::Arc;
 use std::sync::mpsc;
 use std::time::Duration;
 
-use headless::web::Server;
+use headless::Handed;
+use headless::web::{Answering, Server};
+
+/// Repeats every command, and says what was handed in.
+fn repeating() -> Answering {
+    Answering {
+        answer: Arc::new(str::to_owned),
+        take: Arc::new(|handed| match handed {
+            Handed::Json(body) => String::from_utf8_lossy(body).into_owned(),
+            Handed::Raw {
+                kind,
+                width,
+                height,
+                bytes,
+            } => format!("{kind} {width}x{height} {}", bytes.len()),
+        }),
+    }
+}
 
 /// Somebody who talks to a server that repeats every command it is given.
 pub(crate) struct Visitor {
@@ -26,7 +43,7 @@ impl Visitor {
                 .build()
                 .unwrap();
             runtime.block_on(async move {
-                let server = Server::bind(Arc::new(str::to_owned)).await.unwrap();
+                let server = Server::bind(repeating()).await.unwrap();
                 send.send(server.opening_address()).unwrap();
                 server.serve().await.unwrap();
             });
@@ -76,6 +93,18 @@ impl Visitor {
             body: body.as_bytes().to_vec(),
             ..Visit::get("/command")
         }
+    }
+
+    /// Bytes as our own page hands them in: a frame of 2 by 3 grey pixels.
+    pub(crate) fn frame(&self) -> Visit {
+        Visit {
+            path: "/take".to_owned(),
+            kind: Some("application/octet-stream".to_owned()),
+            ..self.command("abcdef")
+        }
+        .with("x-kind", "frame")
+        .with("x-width", "2")
+        .with("x-height", "3")
     }
 
     /// Sends one request on a connection of its own.

@@ -13,7 +13,7 @@ use crate::words::Arg;
 use door::ErrorCode;
 use handoff::{
     Agreed, By, CardChange, Density, OfferError, PairError, Pairing, Scanned, Showing, Shown,
-    VALID_FOR_MS, lay_out,
+    lay_out,
 };
 use record::{Identity, Paired, SecretBytes};
 use serde::{Deserialize, Serialize};
@@ -23,38 +23,54 @@ use serde::{Deserialize, Serialize};
 pub(crate) struct Started {
     symbol: SymbolView,
     alias: String,
+    /// Seconds for which the offer still holds.
     valid_s: i64,
+    /// Whether the other's offer is in already.
+    scanned: bool,
 }
 
-/// Shows this device's offer. It holds for five minutes.
+/// Shows this device's offer. It holds for five minutes; asked again meanwhile it is the same one, since the
+/// holder goes to and fro between showing theirs and scanning the other. Once the check words were shown it is a
+/// new one: each comparison has fresh words.
 ///
 /// # Errors
 /// `alias_needed`; `randomness_failed`; what the vault gives.
 pub(crate) fn pair_start(call: &mut Call<'_>, _: Nothing) -> Result<Started, Failure> {
     let alias = own_alias(call)?;
-    let (_, keys) = own(call)?;
+    let role = own_role(call)?;
     let now_ms = call.now.timestamp_millis();
-    let shown = Shown::begin(
-        &keys,
-        alias.clone(),
-        own_role(call)?,
-        now_ms,
-        &mut random(call),
-    )
-    .map_err(refuse)?;
-    let symbol = match lay_out(shown.offer(), Density::Standard) {
+    let (_, exchange) = call.exchange()?;
+    if let Some(trying) = &exchange.pairing
+        && trying.shown.left_ms(now_ms) > 0
+        && trying.alias == alias
+        && trying.role == role
+        && !matches!(trying.step, PairStep::Compared { .. })
+    {
+        return started(trying, now_ms);
+    }
+    let (_, keys) = own(call)?;
+    let shown =
+        Shown::begin(&keys, alias.clone(), role, now_ms, &mut random(call)).map_err(refuse)?;
+    let (_, exchange) = call.exchange()?;
+    let trying = exchange.pairing.insert(PairingTry {
+        shown,
+        alias,
+        role,
+        step: PairStep::Waiting,
+    });
+    started(trying, now_ms)
+}
+
+fn started(trying: &PairingTry, now_ms: i64) -> Result<Started, Failure> {
+    let symbol = match lay_out(trying.shown.offer(), Density::Standard) {
         Ok(Showing::One(symbol)) => SymbolView::of(&symbol),
         _ => return Err(Failure::new(ErrorCode::Internal)),
     };
-    let (_, exchange) = call.exchange()?;
-    exchange.pairing = Some(PairingTry {
-        shown,
-        step: PairStep::Waiting,
-    });
     Ok(Started {
         symbol,
-        alias: alias.as_str().to_owned(),
-        valid_s: VALID_FOR_MS / 1000,
+        alias: trying.alias.as_str().to_owned(),
+        valid_s: trying.shown.left_ms(now_ms) / 1000,
+        scanned: !matches!(trying.step, PairStep::Waiting),
     })
 }
 
@@ -142,10 +158,7 @@ pub(crate) fn pair_compare(call: &mut Call<'_>, _: Nothing) -> Result<Comparing,
         _ => Err(nothing_scanned()),
     };
     let (_, exchange) = call.exchange()?;
-    exchange.pairing = Some(PairingTry {
-        shown: trying.shown,
-        step,
-    });
+    exchange.pairing = Some(PairingTry { step, ..trying });
     reply
 }
 

@@ -233,3 +233,16 @@ fn locking_drops_a_try() {
     let agree = json!({"do": "pair_agree", "same": true, "other_says_so": true});
     assert_eq!(clinician.refused(agree), "pair_nothing_scanned");
 }
+
+#[test]
+fn the_offer_stays_the_same_until_the_words_are_compared() {
+    let (clinician, patient) = (clinician(), patient());
+    let start = json!({"do": "pair_start"});
+    let first = clinician.ask(start.clone());
+    assert_eq!(first["scanned"], false);
+    assert_eq!(clinician.ask(start.clone())["symbol"], first["symbol"]);
+    look_at_each_other(&clinician, &patient);
+    let after = clinician.ask(start);
+    assert_ne!(after["symbol"], first["symbol"]);
+    assert_eq!(after["scanned"], false);
+}
