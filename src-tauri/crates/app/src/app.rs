@@ -224,7 +224,7 @@ fn answer_parsed(call: &mut Call<'_>, parsed: Parsed) -> Result<String, Failure>
             call.vault()?;
         }
         let reply = (command.run)(call, parsed.body);
-        if !command.while_locked {
+        if command.counts_as_use {
             let now = call.world.uptime();
             call.state.session.touch(now);
         }

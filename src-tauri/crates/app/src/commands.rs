@@ -2,7 +2,8 @@
 
 use crate::call::Call;
 use crate::failure::Failure;
-use crate::use_cases::handoff::{card, pair, people, scan};
+use crate::use_cases::handoff::{accepting, card, pair, people, question, scan, showing, summary};
+use crate::use_cases::plan::{following, making};
 use crate::use_cases::{
     care, erase, first_start, hello, history, home, keep, morning, passphrase, report, saved,
     settings, signs, unlock, walk,
@@ -20,6 +21,8 @@ pub(crate) struct Command {
     pub(crate) name: &'static str,
     /// Whether it may be used while the vault is locked.
     pub(crate) while_locked: bool,
+    /// Whether it counts as somebody using the app: what a screen asks by itself does not.
+    pub(crate) counts_as_use: bool,
     /// The use case: body in, reply line out.
     pub(crate) run: fn(&mut Call<'_>, Body) -> Result<String, Failure>,
 }
@@ -40,11 +43,15 @@ macro_rules! commands {
         &[$(Command {
             name: $name,
             while_locked: commands!(@ $when),
+            counts_as_use: commands!(@use $when),
             run: |call, body| typed(call, body, $use_case),
         }),+]
     };
     (@ always) => { true };
     (@ unlocked) => { false };
+    (@ quietly) => { false };
+    (@use unlocked) => { true };
+    (@use $other:ident) => { false };
 }
 
 /// Every command of this crate. Those of the door (`advise`, `task_limit`, `pose`) come on top.
@@ -91,6 +98,23 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "pair_agree", unlocked, pair::pair_agree;
     "scan_start", unlocked, scan::scan_start;
     "scan_stop", unlocked, scan::scan_stop;
+    "parcel_code", unlocked, question::parcel_code;
+    "parcel_question", unlocked, question::parcel_question;
+    "parcel_accept", unlocked, accepting::parcel_accept;
+    "parcel_decline", unlocked, accepting::parcel_decline;
+    "show_summary", unlocked, summary::show_summary;
+    "show", unlocked, showing::show;
+    "show_frames", quietly, showing::show_frames;
+    "show_code", unlocked, showing::show_code;
+    "show_file", unlocked, showing::show_file;
+    "show_end", unlocked, showing::show_end;
+    "plan_patterns", unlocked, making::plan_patterns;
+    "plan_new", unlocked, making::plan_new;
+    "plan_edit", unlocked, making::plan_edit;
+    "plan_set", unlocked, making::plan_set;
+    "plan_list", unlocked, making::plan_list;
+    "plan_now", unlocked, following::plan_now;
+    "plan_stop", unlocked, following::plan_stop;
 ];
 
 /// The command with this name.

@@ -56,7 +56,6 @@ impl Failure {
     }
 
     /// The same failure with a sentence of its own.
-    #[allow(dead_code, reason = "the commands that need it are being built")]
     #[must_use]
     pub(crate) const fn saying(mut self, id: &'static str) -> Self {
         self.says = Some(id);

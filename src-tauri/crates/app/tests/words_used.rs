@@ -8,7 +8,7 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 36] = [
+const COMPOSED: [&str; 39] = [
     "alternative-",
     "authority-",
     "because-",
@@ -26,6 +26,9 @@ const COMPOSED: [&str; 36] = [
     "move-else-",
     "move-stop-",
     "outcome-",
+    "plan-field-",
+    "plan-pattern-",
+    "plan-section-",
     "question-",
     "reason-",
     "refuse-",

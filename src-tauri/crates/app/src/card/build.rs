@@ -63,6 +63,8 @@ pub fn card(advice: impl Into<Given>, reader: &Reader<'_>) -> AdviceCard {
         disagree: offers_a_lift(&advice.outcome).then(|| words.text("disagree")),
         foot: words.text("foot"),
         limit_text: limit_text(advice, reader),
+        heaviest_text: heaviest_text(advice, reader),
+        plan_text: None,
         who: care::who(advice, words),
         rule_version: advice.rule_version.clone(),
     }
@@ -130,6 +132,13 @@ fn three_words(outcome: &Outcome, words: &Words) -> Vec<String> {
     (1..=3)
         .map(|at| words.text(&format!("{stem}-word-{at}")))
         .collect()
+}
+
+fn heaviest_text(advice: &Given, reader: &Reader<'_>) -> Option<String> {
+    let heaviest = advice.heaviest?.value();
+    let shown = reader.words.mass(heaviest, reader.units, Rounding::Down);
+    let args = [("mass", shown.into())];
+    Some(reader.words.format("plan-heaviest", &args))
 }
 
 fn limit_text(advice: &Given, reader: &Reader<'_>) -> Option<String> {

@@ -21,6 +21,8 @@ pub struct Given {
     pub reasons: Vec<Reason>,
     /// The published limit for healthy adults; 0 where it does not cover the task, `None` where no lift was judged.
     pub limit: Option<Kilograms>,
+    /// The most for that day, with a plan whose level in practice was known.
+    pub heaviest: Option<Kilograms>,
     /// Which rules gave it.
     pub rule_version: String,
 }
@@ -37,6 +39,7 @@ impl From<&Advice> for Given {
                 .limit
                 .as_ref()
                 .map(|limit| Kilograms::from(limit.governing_rwl())),
+            heaviest: advice.heaviest_today,
             rule_version: RULE_VERSION.to_owned(),
         }
     }

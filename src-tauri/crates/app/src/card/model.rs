@@ -104,6 +104,10 @@ pub struct AdviceCard {
     pub foot: String,
     /// The published limit for healthy adults, named as that; only where a lift was judged.
     pub limit_text: Option<String>,
+    /// The most for today with the plan that is followed; only where the level in practice is known.
+    pub heaviest_text: Option<String>,
+    /// Whose plan it obeys; only for an advice just given.
+    pub plan_text: Option<String>,
     /// Who can help.
     pub who: Vec<IdText>,
     /// Which rules gave it.

@@ -1,18 +1,12 @@
 //! A parcel that came in, between recognising and accepting.
-#![allow(dead_code, reason = "the commands that accept are being built")]
 
-use handoff::{Opened, OpenedUnpaired, Purpose};
+use handoff::{Opened, OpenedUnpaired};
 use record::{History, Paired, Plan};
 
 /// What came in.
 pub(crate) enum Inbox {
-    /// Under a code that was not typed yet.
-    Sealed {
-        /// What it carries.
-        purpose: Purpose,
-        /// Its bytes.
-        parcel: Vec<u8>,
-    },
+    /// The bytes of a parcel under a code that was not typed yet.
+    Sealed(Vec<u8>),
     /// Open, and waiting for the person's word.
     Open(Box<Parcel>),
 }

@@ -6,8 +6,8 @@ mod trying;
 
 use handoff::Collector;
 
-pub(crate) use inbox::Inbox;
-pub(crate) use shows::Shows;
+pub(crate) use inbox::{Carried, Inbox, Parcel, Proof};
+pub(crate) use shows::{Show, Shows};
 pub(crate) use trying::{PairStep, PairingTry};
 
 /// Everything that is under way.
@@ -18,10 +18,8 @@ pub(crate) struct Exchange {
     /// The pairing being tried.
     pub(crate) pairing: Option<PairingTry>,
     /// A parcel that came in and was neither accepted nor declined.
-    #[allow(dead_code, reason = "the commands that accept are being built")]
     pub(crate) inbox: Option<Inbox>,
     /// What is being shown.
-    #[allow(dead_code, reason = "the commands that show are being built")]
     pub(crate) shows: Shows,
 }
 
@@ -42,7 +40,6 @@ pub(crate) enum Next {
     /// Type the code.
     Code,
     /// Decide on a parcel.
-    #[allow(dead_code, reason = "the commands that accept are being built")]
     Accept,
 }
 

@@ -1,5 +1,4 @@
 //! Parcels on the screen.
-#![allow(dead_code, reason = "the commands that show are being built")]
 
 use std::collections::BTreeMap;
 

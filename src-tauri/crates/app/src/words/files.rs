@@ -10,6 +10,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/figure.ftl")),
             include_str!(concat!("../../words/", $folder, "/handoff.ftl")),
             include_str!(concat!("../../words/", $folder, "/home.ftl")),
+            include_str!(concat!("../../words/", $folder, "/plan.ftl")),
             include_str!(concat!("../../words/", $folder, "/questions.ftl")),
             include_str!(concat!("../../words/", $folder, "/reasons.ftl")),
             include_str!(concat!("../../words/", $folder, "/report.ftl")),

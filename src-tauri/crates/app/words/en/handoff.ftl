@@ -28,3 +28,84 @@ handoff-refused-offer-here = This code is for pairing. Nothing was taken. Go to 
 handoff-refused-parcel-here = This code holds a plan or a history. It is not for pairing. Nothing was taken.
 handoff-refused-show-yours = Your own code is not shown yet. Nothing was taken. Show your code first, then scan theirs.
 handoff-refused-own-card = This is your own code. Nothing was taken. Scan the code on the other phone.
+handoff-refused-same = You have this already. Nothing was changed.
+handoff-refused-same-plan = You follow this plan already. Nothing was changed.
+handoff-refused-replayed = You took this once before, and a newer one since. Nothing was changed. Ask for the newest.
+handoff-refused-older = You have something newer from them. Nothing was changed. Ask for the newest.
+handoff-refused-older-plan = This version is older than the one you have. Nothing was changed. Ask for the newest plan.
+handoff-refused-same-number = This plan has the number of yours, but says something else. Nothing was changed. Ask for a new version.
+handoff-refused-number-twice = This number was used before for something else. Nothing was changed. Pair with them again.
+handoff-refused-wrong-recipient = This is meant for another phone. Nothing was taken. Ask them to show it for you.
+handoff-refused-unknown-sender = This comes from a phone you are not paired with. Nothing was taken. Pair with them first.
+handoff-refused-not-authentic = This is not what the sender made. Somebody may have changed it. Nothing was taken. Ask them to show it again.
+handoff-refused-expired = The time to take this has run out. Nothing was taken. Ask them to show it again.
+handoff-refused-unreadable = The app cannot read what is inside. Nothing was taken. Ask them to show it again.
+handoff-refused-newer-content = This says something that your app does not know yet. Nothing was taken. Get the newer version to use it.
+handoff-refused-contradiction = Two parts of this plan do not fit together. Nothing was taken. Ask for a new version.
+handoff-refused-care-plan = This is a plan for helping somebody move. The app cannot take it in yet. Nothing was taken.
+handoff-refused-used = This was taken once before with its words. Nothing was changed. Ask for a new one.
+handoff-refused-memory = The phone is short of memory. Nothing was taken. Close other apps and try again.
+handoff-code-not-eight = There must be eight words. Nothing was changed. Ask for the words and type all of them.
+handoff-code-not-a-word = One of these words is not in the list. Nothing was changed. Look at how they are written.
+
+## The question about what came in
+
+handoff-question-plan-title = Use this plan?
+handoff-question-plan = A plan from { $from } for { $whom }, version { $version }.
+handoff-question-newer =
+    { $days ->
+        [one] It is { $days } day newer than yours.
+       *[other] It is { $days } days newer than yours.
+    }
+handoff-question-newer-today = It is newer than yours, from the same day.
+handoff-question-plan-yes = Use it
+handoff-question-history-title = Take in this history?
+handoff-question-history = A history from { $from }.
+handoff-question-history-yes = Take it in
+handoff-question-no = Leave it
+handoff-fact-title = Plan
+handoff-fact-made = Made
+handoff-fact-review = Holds
+handoff-fact-holds = What it holds
+handoff-warning-unverified = It came with eight words. Nobody knows for sure who sent it. Ask them.
+handoff-warning-takes-place = You follow another plan now: { $title }. { $from }. This one takes its place.
+handoff-warning-other-name = This plan is for { $whom }. Others know you as { $mine }. Ask if it is meant for you.
+handoff-warning-crossed = Its number and its day do not fit with the one you have. Ask which one is right.
+handoff-warning-overdue = The day to look at this plan again has passed. Ask for a new one.
+handoff-said-plan = You follow this plan from now on.
+handoff-said-history = The history is kept.
+handoff-said-declined = It was left. Nothing was changed.
+
+## What leaves, and how it is shown
+
+handoff-show-confirm = Show it
+handoff-to = Only { $name } can open it.
+handoff-to-code = Whoever has the eight words can open it.
+handoff-expires = It can be taken in until { $day }.
+handoff-leaves-plan = The plan for { $whom }, version { $version }
+handoff-leaves-name = Your name for others: { $name }
+handoff-leaves-lifts =
+    { $count ->
+        [one] { $count } lift, { $first }.
+       *[other] { $count } lifts, { $first } to { $last }.
+    }
+handoff-leaves-left =
+    { $count ->
+        [0] None of them was left.
+        [one] { $count } of them was left.
+       *[other] { $count } of them were left.
+    }
+handoff-leaves-looks =
+    { $count ->
+        [0] Nobody said how it felt.
+        [one] How it felt, { $count } time.
+       *[other] How it felt, { $count } times.
+    }
+handoff-leaves-signs =
+    { $count ->
+        [one] { $count } warning sign.
+       *[other] { $count } warning signs.
+    }
+handoff-leaves-plan-version = The plan you follow, by its number: version { $version }.
+handoff-leaves-notes = The name of each thing.
+handoff-leaves-no-notes = No names of things.

@@ -1,11 +1,15 @@
 //! Handing plans and histories over: cards, pairing, scanning, accepting, showing.
 
+pub(crate) mod accepting;
 pub(crate) mod card;
 pub(crate) mod device;
 pub(crate) mod opening;
 pub(crate) mod pair;
 pub(crate) mod people;
+pub(crate) mod question;
 pub(crate) mod scan;
+pub(crate) mod showing;
+pub(crate) mod summary;
 pub(crate) mod symbol;
 pub(crate) mod taking;
 

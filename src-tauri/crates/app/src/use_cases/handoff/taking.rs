@@ -114,7 +114,7 @@ fn whole(call: &mut Call<'_>, bytes: Vec<u8>) -> Result<Came, Failure> {
         (Wanted::Pair, _) => Ok(Came::Not("handoff-refused-parcel-here")),
         (Wanted::Parcel, Recognised::Offer) => Ok(Came::Not("handoff-refused-offer-here")),
         (Wanted::Parcel, Recognised::Paired { .. }) => opening::paired(call, &bytes),
-        (Wanted::Parcel, Recognised::Unpaired { purpose }) => opening::sealed(call, purpose, bytes),
+        (Wanted::Parcel, Recognised::Unpaired { .. }) => opening::sealed(call, bytes),
     }
 }
 

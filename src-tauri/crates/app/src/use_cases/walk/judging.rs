@@ -2,8 +2,10 @@
 
 use super::standing::Standing;
 use crate::call::Call;
-use crate::convert::{advice, advice_back, person, task};
+use crate::convert::{advice, advice_back, person, plan, task};
 use crate::failure::Failure;
+use crate::use_cases::plan::following::from_text;
+use crate::use_cases::plan::lines;
 use crate::walk::page::{AdvicePage, Page};
 use chrono::{DateTime, Duration, FixedOffset};
 use lifting::advise::advice::Advice;
@@ -39,6 +41,7 @@ pub(crate) fn request(call: &Call<'_>, standing: &Standing) -> Result<Request, F
     let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
     let mut request = Request::new(person, task::to_judge(&walk));
     request.recent = recent(vault, call.now)?;
+    request.plan = followed(call)?;
     Ok(request)
 }
 
@@ -53,7 +56,8 @@ pub(crate) fn judge_early(call: &Call<'_>, standing: &Standing) -> Result<Option
         low: None,
         high: None,
     });
-    let request = Request::new(person, any_task);
+    let mut request = Request::new(person, any_task);
+    request.plan = followed(call)?;
     // Asked apart, so that the whole judgement is made only for somebody it ends for.
     let is_final = care_needed(&request).is_some()
         || !who::check(&Facts::of(&request, &request.task)).is_empty();
@@ -80,10 +84,32 @@ pub(crate) fn keep_advice(
 /// # Errors
 /// What reading the vault gives.
 pub(crate) fn page(call: &Call<'_>, standing: &Standing, judged: &Advice) -> Result<Page, Failure> {
+    let mut card = super::cards::card(call, judged)?;
+    card.plan_text = plan_text(call)?;
     Ok(Page::Advice(AdvicePage {
-        card: super::cards::card(call, judged)?,
+        card,
         saved: standing.draft.saved_task,
     }))
+}
+
+/// Which plan an advice obeys.
+fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
+    let reader = call.reader()?;
+    let followed = call.vault()?.followed().active()?;
+    Ok(followed.map(|followed| {
+        let title = lines::title(&followed.plan, reader);
+        let args = [
+            ("title", title.into()),
+            ("from", from_text(&followed, reader).into()),
+        ];
+        reader.words.format("plan-card", &args)
+    }))
+}
+
+/// The plan that is followed, as it holds today.
+fn followed(call: &Call<'_>) -> Result<Option<lifting::plan::Plan>, Failure> {
+    let followed = call.vault()?.followed().active()?;
+    Ok(followed.map(|followed| plan::to_judge(&followed.plan, call.now)))
 }
 
 /// The signs that are open. A sign that this version does not know cannot be judged, so it counts as one

@@ -2,6 +2,12 @@
 //! picture, as a camera would see it on a good day, and given to the other.
 
 mod cards;
+mod codes;
+mod files;
+mod handing;
+mod many;
 mod pairing;
+mod plans;
+mod refusals;
 mod scanning;
 pub(crate) mod screens;

@@ -117,3 +117,76 @@ pub(crate) fn pair(one: &TestPhone, other: &TestPhone) -> String {
     assert_eq!(mine, theirs);
     mine.as_str().expect("an id").to_owned()
 }
+
+/// What a phone shows to be handed over.
+pub(crate) fn plan_for(plan: &Value, to: &str) -> Value {
+    json!({"do": "show", "what": "plan", "plan": plan, "to": to})
+}
+
+/// A history, since so many days, without names.
+pub(crate) fn history_for(since_days: u32, to: &str) -> Value {
+    json!({"do": "show", "what": "history", "since_days": since_days, "to": to})
+}
+
+/// Begins to show; gives the first symbols as pictures, as many as are needed.
+#[track_caller]
+pub(crate) fn shown(phone: &TestPhone, what: Value) -> Vec<Picture> {
+    let show = phone.ask(what);
+    frames(phone, &show, 0, show["need"].as_u64().expect("a number"))
+}
+
+/// Some symbols of a show, as pictures.
+#[track_caller]
+pub(crate) fn frames(phone: &TestPhone, show: &Value, from: u64, count: u64) -> Vec<Picture> {
+    let reply = phone.ask(json!({
+        "do": "show_frames", "show": show["show"], "from": from, "count": count,
+    }));
+    let symbols = reply["symbols"].as_array().expect("symbols");
+    symbols.iter().map(draw).collect()
+}
+
+/// Holds pictures before the camera one after the other; gives the last reply.
+#[track_caller]
+pub(crate) fn look(phone: &TestPhone, pictures: &[Picture]) -> Value {
+    phone.ask(json!({"do": "scan_start", "for": "parcel"}));
+    let replies = pictures.iter().map(|picture| phone.scan(picture));
+    let last = replies.last().expect("a picture");
+    phone.ask(json!({"do": "scan_stop"}));
+    last
+}
+
+/// Looks at what is shown, which must be taken in; gives the question about it.
+#[track_caller]
+pub(crate) fn asked_about(phone: &TestPhone, pictures: &[Picture]) -> Value {
+    let reply = look(phone, pictures);
+    assert_eq!(reply["next"], "accept", "{reply}");
+    phone.ask(json!({"do": "parcel_question"}))
+}
+
+/// Looks at what is shown and takes it.
+#[track_caller]
+pub(crate) fn taken(phone: &TestPhone, pictures: &[Picture]) -> Value {
+    asked_about(phone, pictures);
+    phone.ask(json!({"do": "parcel_accept"}))
+}
+
+/// Looks at what is shown, which must be refused; gives the sentence.
+#[track_caller]
+pub(crate) fn refusal(phone: &TestPhone, pictures: &[Picture]) -> String {
+    let reply = look(phone, pictures);
+    assert_eq!(reply["state"], "refused", "{reply}");
+    reply["text"].as_str().expect("a sentence").to_owned()
+}
+
+/// Makes a plan as a pattern; gives its id.
+#[track_caller]
+pub(crate) fn plan(phone: &TestPhone, pattern: &str, whom: &str) -> Value {
+    phone.ask(json!({"do": "plan_new", "pattern": pattern, "for": whom}))["id"].clone()
+}
+
+/// The bytes of what is shown, as the file that could be shared.
+#[track_caller]
+pub(crate) fn file(phone: &TestPhone, show: &Value) -> Vec<u8> {
+    let file = phone.ask(json!({"do": "show_file", "show": show["show"]}));
+    from_base64(file["base64"].as_str().expect("bytes"))
+}

@@ -1,0 +1,11 @@
+//! Plans: made from a starting pattern, edited, handed over, followed.
+
+pub(crate) mod check;
+pub(crate) mod fields;
+pub(crate) mod following;
+pub(crate) mod lines;
+pub(crate) mod making;
+pub(crate) mod patterns;
+pub(crate) mod set;
+pub(crate) mod ways;
+pub(crate) mod wording;

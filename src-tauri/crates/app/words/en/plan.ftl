@@ -1,0 +1,157 @@
+# Plans: starting patterns, the page to edit one, and a plan in plain words.
+
+## Starting patterns, by pattern id
+
+plan-pattern-sore-back = A back that aches
+plan-pattern-sore-back-text = The back aches when lifting and settles by the next day.
+plan-pattern-after-flare = After a flare-up
+plan-pattern-after-flare-text = The back had a bad spell in the last two weeks. Very light, few times.
+plan-pattern-sore-knee = One sore knee
+plan-pattern-sore-knee-text = Deep bends of one knee hurt. The hips do the work.
+plan-pattern-both-knees = Both knees sore
+plan-pattern-both-knees-text = Deep bends and kneeling hurt. The hips do the work.
+plan-pattern-sore-hip = A sore hip
+plan-pattern-sore-hip-text = Folding at the hip hurts. Upright and close.
+plan-pattern-after-surgery = After surgery
+plan-pattern-after-surgery-text = Only with the surgeon's written limit. Put that limit in.
+plan-pattern-thin-bones = Thin bones
+plan-pattern-thin-bones-text = Bones that break with ease. A long back, and light loads.
+plan-pattern-building-up = Building up again
+plan-pattern-building-up-text = Pain has gone down. Step by step to heavier things.
+
+## What to think of while lifting
+
+plan-cue-close = Keep it close to you.
+plan-cue-slow = Go slowly.
+plan-cue-long-back = Keep your back long.
+plan-cue-hips-back = Push your hips back.
+plan-cue-kneel = Go down on one knee and hug it.
+plan-cue-hand = Rest one hand on something firm.
+plan-cue-breathe = Breathe out as you lift.
+plan-cue-no-twist = Turn with your feet, do not twist.
+plan-cue-stop = Stop if pain jumps.
+
+## Why a way is ruled out
+
+plan-why-bend = Rounding with a load hurts your back now.
+plan-why-fold-back = Leaning forward loads your back the most.
+plan-why-deep-knee = Deep knee bends hurt your knees.
+plan-why-kneel = Kneeling hurts your knees.
+plan-why-one-leg = One leg would carry it all.
+plan-why-surgery = Your surgeon has not allowed it yet.
+plan-why-bones = Rounding with a load is hard on thin bones.
+
+## Notes for the person
+
+plan-note-flare = In a flare-up, leave heavy things for a day or two and keep moving. Then start with half.
+plan-note-surgeon = Your surgeon's letter comes before this plan.
+plan-note-vary = Change the way you lift now and then.
+
+## The page to edit a plan
+
+plan-untitled = Plan
+plan-not-set = Not set
+plan-yes = Yes
+plan-no = No
+plan-page-house = All numbers here are a house rule to start from. Change what does not fit.
+plan-section-whom = Who it is for
+plan-section-limits = How much and how often
+plan-section-pain = Pain
+plan-section-ways = Ways to lift
+plan-section-cues = What to think of
+plan-section-practice = Practice
+plan-section-progress = Going on
+plan-section-notes = Notes
+plan-field-for = For whom
+plan-field-title = What the plan is called
+plan-field-review-on = Look at it again by
+plan-field-grace-weeks = Weeks that limits stay after that day
+plan-field-ceiling = Most for any lift
+plan-field-ceiling-floor = Most from the floor
+plan-field-ceiling-shin = Most from shin height
+plan-field-ceiling-knee = Most from knee height
+plan-field-ceiling-waist = Most from waist height
+plan-field-ceiling-chest = Most from chest height
+plan-field-ceiling-overhead = Most from above the head
+plan-field-times-a-bout = Lifts in one go
+plan-field-bouts-a-day = Goes in a day
+plan-field-pain-ceiling = No lifting with pain above
+plan-field-next-morning = The next morning
+plan-field-preferred = Use first
+plan-field-not-allowed = Do not use
+plan-field-why-upright = Why not
+plan-field-why-hinge = Why not
+plan-field-why-squat = Why not
+plan-field-why-lunge = Why not
+plan-field-why-free-bend = Why not
+plan-field-why-golfer = Why not
+plan-why-label = Why not: { $way }
+plan-field-cue-1 = First thing to think of
+plan-field-cue-2 = Second thing to think of
+plan-field-cue-3 = Third thing to think of
+plan-field-practice-way = Practise this way
+plan-field-practice-load = With
+plan-field-practice-sets = Sets
+plan-field-practice-times = Times in each set
+plan-field-practice-days = Days a week
+plan-practice-none = No practice
+plan-field-step = One step
+plan-field-good-days = Good days before a step up
+plan-field-hold-from = Hold from this pain
+plan-field-back-over = Step back above this pain
+plan-field-locked = Only I allow steps
+plan-field-notes = Notes
+
+## Parts that do not fit together
+
+plan-against-preferred = A way cannot be used first and not at all. Nothing was changed. Untick one of the two.
+plan-against-practice-way = What is practised would be ruled out. Nothing was changed. Choose another way to practise.
+plan-against-practice-load = Practice would be heavier than the limit. Nothing was changed. Lower the practice or raise the limit.
+plan-against-step = One step would be larger than the limit. Nothing was changed. Make the step smaller.
+plan-against-height = One height would allow more than any lift may have. Nothing was changed. Lower it, or raise the limit for any lift.
+plan-against-back = The step back would come before the hold. Nothing was changed. Hold at a lower pain.
+plan-against-past = The day to look at this plan again has passed. Nothing was shown. Choose a new day.
+
+## A plan in plain words
+
+plan-for = For { $name }.
+plan-from = From { $name }
+plan-from-unverified = Says it is from { $name }
+plan-version = Version { $version }, { $day }
+plan-version-none = Not handed over yet
+plan-review = Look at it again by { $day }
+plan-expired =
+    This plan is past its day. Its limits stay for { $weeks } more after that day. Ask for a new one.
+plan-line-limits = How much
+plan-line-often = How often
+plan-line-pain = Pain
+plan-line-preferred = Use first
+plan-line-not-allowed = Do not use
+plan-line-cues = Think of
+plan-line-practice = Practice
+plan-line-progress = Going on
+plan-line-notes = Notes
+plan-limit-any = At most { $mass }.
+plan-limit-from = At most { $mass } { $start }.
+plan-often-bout =
+    { $count ->
+        [one] { $count } lift in one go.
+       *[other] Up to { $count } lifts in one go.
+    }
+plan-often-day =
+    { $count ->
+        [one] { $count } go a day.
+       *[other] Up to { $count } goes a day.
+    }
+plan-pain-ceiling = No lifting with pain above { $pain } out of 10.
+plan-morning-back-to-usual = The next morning it is back to usual.
+plan-morning-no-worse = The next morning it is no worse than before.
+plan-ruled-out = { $way }.
+plan-ruled-out-why = { $way }: { $why }
+plan-practice = { $way } with { $mass }: { $sets } sets of { $times }, { $days } days a week.
+plan-progress-locked = A step up only when your clinician says so.
+plan-progress-step = After { $days } good days, { $mass } more.
+plan-progress-hold = Hold when pain is { $pain } or more.
+plan-progress-back = A step back when pain is above { $pain }.
+plan-card = Your plan: { $title }. { $from }.
+plan-heaviest = With the plan, at most { $mass } today.

@@ -1,0 +1,157 @@
+# Planes: patrones para empezar, la página para cambiar uno, y un plan en palabras simples.
+
+## Starting patterns, by pattern id
+
+plan-pattern-sore-back = Una espalda que duele
+plan-pattern-sore-back-text = La espalda duele al levantar y se calma al otro día.
+plan-pattern-after-flare = Después de una crisis
+plan-pattern-after-flare-text = La espalda estuvo mal hace poco. Muy liviano y pocas veces.
+plan-pattern-sore-knee = Una rodilla que duele
+plan-pattern-sore-knee-text = Doblar mucho una rodilla duele. La cadera hace el trabajo.
+plan-pattern-both-knees = Duelen las dos rodillas
+plan-pattern-both-knees-text = Doblar mucho y arrodillarse duele. La cadera hace el trabajo.
+plan-pattern-sore-hip = Una cadera que duele
+plan-pattern-sore-hip-text = Doblar la cadera duele. El cuerpo recto y la carga cerca.
+plan-pattern-after-surgery = Después de una operación
+plan-pattern-after-surgery-text = Solo con el límite escrito del cirujano. Ponga ese límite.
+plan-pattern-thin-bones = Huesos frágiles
+plan-pattern-thin-bones-text = Huesos que se rompen con poco. La espalda larga y cargas livianas.
+plan-pattern-building-up = Volver a más
+plan-pattern-building-up-text = El dolor bajó. Paso a paso a cosas más pesadas.
+
+## What to think of while lifting
+
+plan-cue-close = Téngalo cerca del cuerpo.
+plan-cue-slow = Vaya despacio.
+plan-cue-long-back = Mantenga la espalda larga.
+plan-cue-hips-back = Lleve la cadera hacia atrás.
+plan-cue-kneel = Ponga una rodilla en el suelo y abrácelo.
+plan-cue-hand = Apoye una mano en algo firme.
+plan-cue-breathe = Suelte el aire al levantar.
+plan-cue-no-twist = Gire con los pies, no con la espalda.
+plan-cue-stop = Pare si el dolor sube de golpe.
+
+## Why a way is ruled out
+
+plan-why-bend = Doblar la espalda con peso le duele ahora.
+plan-why-fold-back = Ir hacia delante es lo más duro para la espalda.
+plan-why-deep-knee = Doblar mucho las piernas le duele.
+plan-why-kneel = Estar de rodillas le duele.
+plan-why-one-leg = Una sola pierna lleva todo.
+plan-why-surgery = Su médico aún no lo deja.
+plan-why-bones = Doblar la espalda con peso es duro para sus huesos.
+
+## Notes for the person
+
+plan-note-flare = En una crisis, deje las cosas pesadas un día o dos y siga en movimiento. Luego empiece con la mitad.
+plan-note-surgeon = La carta de su cirujano va antes que este plan.
+plan-note-vary = Cambie de vez en cuando la forma de levantar.
+
+## The page to edit a plan
+
+plan-untitled = Plan
+plan-not-set = Sin poner
+plan-yes = Sí
+plan-no = No
+plan-page-house = Todos los números son una regla de la casa para empezar. Cambie lo que no encaje.
+plan-section-whom = Para quién es
+plan-section-limits = Cuánto y cuántas veces
+plan-section-pain = Dolor
+plan-section-ways = Formas de levantar
+plan-section-cues = En qué pensar
+plan-section-practice = Práctica
+plan-section-progress = Cómo seguir
+plan-section-notes = Notas
+plan-field-for = Para quién
+plan-field-title = Cómo se llama el plan
+plan-field-review-on = Mirarlo otra vez antes del
+plan-field-grace-weeks = Semanas que siguen los límites después
+plan-field-ceiling = Lo máximo en cualquier caso
+plan-field-ceiling-floor = Lo máximo desde el suelo
+plan-field-ceiling-shin = Lo máximo desde media pierna
+plan-field-ceiling-knee = Lo máximo desde las rodillas
+plan-field-ceiling-waist = Lo máximo desde la cintura
+plan-field-ceiling-chest = Lo máximo desde el pecho
+plan-field-ceiling-overhead = Lo máximo desde arriba de la cabeza
+plan-field-times-a-bout = Veces seguidas
+plan-field-bouts-a-day = Tandas al día
+plan-field-pain-ceiling = No levantar con dolor de más de
+plan-field-next-morning = A la mañana siguiente
+plan-field-preferred = Usar primero
+plan-field-not-allowed = No usar
+plan-field-why-upright = Por qué no
+plan-field-why-hinge = Por qué no
+plan-field-why-squat = Por qué no
+plan-field-why-lunge = Por qué no
+plan-field-why-free-bend = Por qué no
+plan-field-why-golfer = Por qué no
+plan-why-label = Por qué no: { $way }
+plan-field-cue-1 = Lo primero en que pensar
+plan-field-cue-2 = Lo segundo en que pensar
+plan-field-cue-3 = Lo tercero en que pensar
+plan-field-practice-way = Practicar de esta forma
+plan-field-practice-load = Con
+plan-field-practice-sets = Series
+plan-field-practice-times = Veces en cada serie
+plan-field-practice-days = Días por semana
+plan-practice-none = Sin práctica
+plan-field-step = Un paso
+plan-field-good-days = Días buenos antes de subir
+plan-field-hold-from = Esperar desde este dolor
+plan-field-back-over = Volver atrás con más de este dolor
+plan-field-locked = Solo yo permito pasos
+plan-field-notes = Notas
+
+## Parts that do not fit together
+
+plan-against-preferred = Una forma no puede ir primero y estar prohibida. No se cambió nada. Quite una de las dos marcas.
+plan-against-practice-way = Lo que se practica quedaría prohibido. No se cambió nada. Elija otra forma de practicar.
+plan-against-practice-load = La práctica pesaría más que el límite. No se cambió nada. Baje la práctica o suba el límite.
+plan-against-step = Un paso sería mayor que el límite. No se cambió nada. Haga el paso más chico.
+plan-against-height = Una altura permitiría más que el límite general. No se cambió nada. Baje esa altura o suba el límite.
+plan-against-back = Volver atrás llegaría antes que esperar. No se cambió nada. Espere con menos dolor.
+plan-against-past = La fecha para mirar este plan otra vez ya pasó. No se mostró nada. Elija otra fecha.
+
+## A plan in plain words
+
+plan-for = Para { $name }.
+plan-from = De { $name }
+plan-from-unverified = Dice ser de { $name }
+plan-version = Versión { $version }, { $day }
+plan-version-none = Aún no se pasó a nadie
+plan-review = Mirarlo otra vez antes del { $day }
+plan-expired =
+    La fecha de este plan ya pasó. Sus límites siguen { $weeks } más desde ese día. Pida uno nuevo.
+plan-line-limits = Cuánto
+plan-line-often = Cuántas veces
+plan-line-pain = Dolor
+plan-line-preferred = Usar primero
+plan-line-not-allowed = No usar
+plan-line-cues = Pensar en
+plan-line-practice = Práctica
+plan-line-progress = Cómo seguir
+plan-line-notes = Notas
+plan-limit-any = Como máximo { $mass }.
+plan-limit-from = Como máximo { $mass } { $start }.
+plan-often-bout =
+    { $count ->
+        [one] { $count } vez seguida.
+       *[other] Hasta { $count } veces seguidas.
+    }
+plan-often-day =
+    { $count ->
+        [one] { $count } tanda al día.
+       *[other] Hasta { $count } tandas al día.
+    }
+plan-pain-ceiling = No levantar con dolor de más de { $pain } de 10.
+plan-morning-back-to-usual = A la mañana siguiente está como siempre.
+plan-morning-no-worse = A la mañana siguiente no está peor que antes.
+plan-ruled-out = { $way }.
+plan-ruled-out-why = { $way }: { $why }
+plan-practice = { $way } con { $mass }: { $sets } series de { $times }, { $days } días por semana.
+plan-progress-locked = Un paso más solo si su clínico lo dice.
+plan-progress-step = Después de { $days } días buenos, { $mass } más.
+plan-progress-hold = Espere con dolor de { $pain } o más.
+plan-progress-back = Un paso atrás con dolor de más de { $pain }.
+plan-card = Su plan: { $title }. { $from }.
+plan-heaviest = Con el plan, hoy como máximo { $mass }.
