@@ -16,7 +16,7 @@ const NAMES = [
   ..."cup flour bottle two_bottles six_pack water_bucket bicycle suitcase heavier".split(" "),
   ..."floor shin knee waist chest overhead close medium far".split(" "),
   ..."hinge squat lunge free_bend golfer upright".split(" "),
-  ..."find_mass bring_closer raise_start lower_end split_load lighten better_grip second_person".split(" "),
+  ..."find_mass bring_closer raise_start raise_end lower_end split_load lighten better_grip second_person three_people".split(" "),
   ..."back knee_left knee_right hip_left hip_right shoulders locked".split(" "),
 ];
 

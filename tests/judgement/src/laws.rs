@@ -1,6 +1,7 @@
 //! The laws: what must hold for every input. Each returns what was broken, in words.
 
 use lifting::advise::advice::{Advice, Caution, Outcome};
+use lifting::advise::change::{Change, ChangeStep};
 use lifting::advise::{Request, judge};
 use lifting::body::{BackState, Balance, Condition, Kneeling, Region, WarningSign};
 use lifting::plan::Validity;
@@ -292,10 +293,33 @@ fn always_an_answer(advice: &Advice, broken: &mut Vec<String>) {
     }
 }
 
+/// In parts it is lifted as many times more, unless the bout is shortened.
+fn parts_are_lifted_one_by_one(
+    request: &Request,
+    change: &Change,
+    changed: &Request,
+    broken: &mut Vec<String>,
+) {
+    let shortened = change
+        .steps
+        .iter()
+        .any(|step| matches!(step, ChangeStep::ShortenBout { .. }));
+    for step in &change.steps {
+        if let ChangeStep::Split { parts, .. } = step {
+            let before = request.task.repetitions.map(|times| times.count());
+            let after = changed.task.repetitions.map(|times| times.count());
+            if !shortened && after != before.map(|times| (times * parts).min(10_000)) {
+                broken.push(format!("{before:?} in {parts} parts became {after:?}"));
+            }
+        }
+    }
+}
+
 fn changes_are_enough(request: &Request, advice: &Advice, broken: &mut Vec<String>) {
     for change in advice.outcome.changes() {
         let mut changed = request.clone();
         changed.task = change.apply(&request.task);
+        parts_are_lifted_one_by_one(request, change, &changed, broken);
         let then = judge(&changed).outcome;
         if !matches!(then, Outcome::Lift { .. }) {
             let steps: Vec<&str> = change.steps.iter().map(|step| step.id()).collect();

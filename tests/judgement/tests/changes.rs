@@ -132,10 +132,10 @@ mod find_mass {
     }
 
     #[test]
-    fn what_is_hard_to_hold_and_not_known_goes_on_up_to_a_trifle() {
+    fn what_is_too_wide_and_not_known_goes_on_up_to_a_trifle() {
         let found = a_box(0.0)
             .no_idea_of_the_mass()
-            .hard_to_hold()
+            .task(|task| task.width = Some(cm(80.0)))
             .ask()
             .change("find_mass");
         assert_eq!(
@@ -264,6 +264,34 @@ mod heights {
             up.change("lower_end"),
             Some(ChangeStep::LowerEnd { to: cm(125.0) })
         );
+    }
+
+    /// At the end V is 5 cm: 12.72 kg; 10 cm: 13.03 kg. The start at 75 cm allows more.
+    #[test]
+    fn the_end_is_raised_no_higher_than_needed() {
+        let down = a_box(13.0).from_cm(75.0).to_cm(0.0).ask();
+        assert_eq!(
+            down.change("raise_end"),
+            Some(ChangeStep::RaiseEnd { to: cm(10.0) })
+        );
+    }
+
+    /// 0.42 of stature: 78.5 cm for a tall man.
+    #[test]
+    fn the_end_is_raised_to_the_knuckles_when_no_low_way_is_left() {
+        let down = no_low_way(6.0).from(HeightWord::Waist).to_cm(0.0).ask();
+        assert_eq!(down.outcome(), "do_not_lift");
+        assert_eq!(
+            down.change("raise_end"),
+            Some(ChangeStep::RaiseEnd { to: cm(80.0) })
+        );
+        assert_eq!(first_then(&down, "raise_end"), Some(Way::Upright));
+        assert_eq!(down.change("raise_start"), None);
+    }
+
+    #[test]
+    fn an_end_that_was_not_said_is_not_raised() {
+        assert_eq!(a_box(13.0).ask().change("raise_end"), None);
     }
 
     #[test]

@@ -120,40 +120,42 @@ mod carry_and_pace {
 mod less_at_a_time {
     use super::*;
 
+    fn parts(parts: u32, each: f64, lifts: u32) -> Option<ChangeStep> {
+        Some(ChangeStep::Split {
+            parts,
+            each: kg(each),
+            lifts: Some(Repetitions::of(lifts)),
+        })
+    }
+
+    /// Once in two parts is twice: infrequent, 12.418 kg. More are taken as 6 a minute: FM 0.75, 9.31 kg.
     #[test]
     fn what_comes_apart_is_split_into_as_few_parts_as_are_enough() {
         let split = |mass| a_box(mass).in_parts().ask().change("split_load");
-        assert_eq!(
-            split(20.0),
-            Some(ChangeStep::Split {
-                parts: 2,
-                each: kg(10.0)
-            })
-        );
-        assert_eq!(
-            split(37.0),
-            Some(ChangeStep::Split {
-                parts: 3,
-                each: kg(37.0 / 3.0)
-            })
-        );
-        assert_eq!(
-            split(124.0),
-            Some(ChangeStep::Split {
-                parts: 10,
-                each: kg(12.4)
-            })
-        );
-        assert_eq!(split(130.0), None, "more than ten parts are a day's work");
+        assert_eq!(split(20.0), parts(2, 10.0, 2));
+        assert_eq!(split(37.0), parts(4, 9.25, 4), "not three of 12.3 kg");
+        assert_eq!(split(93.0), parts(10, 9.3, 10));
+        assert_eq!(split(94.0), None, "more than ten parts are a day's work");
+    }
+
+    #[test]
+    fn in_parts_it_is_lifted_as_many_times_more() {
+        let eight = a_box(13.0).in_parts().times(8).within_min(60.0).ask();
+        assert_eq!(eight.change("split_load"), parts(2, 6.5, 16));
+        let not_said = a_box(13.0)
+            .in_parts()
+            .task(|task| task.repetitions = None)
+            .ask();
+        let Some(ChangeStep::Split { lifts, .. }) = not_said.change("split_load") else {
+            panic!("it may be split");
+        };
+        assert_eq!(lifts, None, "how often is still not known");
     }
 
     /// 11.76 kg with a poor grip, 12.42 with a fair one.
     #[test]
     fn a_part_is_held_better_than_the_whole() {
-        let two = Some(ChangeStep::Split {
-            parts: 2,
-            each: kg(12.0),
-        });
+        let two = parts(2, 12.0, 2);
         let poor = a_box(24.0)
             .in_parts()
             .task(|task| task.coupling = Some(Coupling::Poor));
@@ -177,13 +179,7 @@ mod less_at_a_time {
             plan.change("lighten"),
             Some(ChangeStep::Lighten { to: kg(7.0) })
         );
-        assert_eq!(
-            plan.change("split_load"),
-            Some(ChangeStep::Split {
-                parts: 2,
-                each: kg(6.0)
-            })
-        );
+        assert_eq!(plan.change("split_load"), parts(2, 6.0, 2));
     }
 
     #[test]
@@ -246,6 +242,38 @@ mod second_person {
             )
             .is_some()
         );
+    }
+
+    /// Three manage about half of the sum (HSE L23): of three equal limits, each has two thirds of the mass.
+    #[test]
+    fn three_lift_half_of_the_sum_where_two_are_not_enough() {
+        let strong = |mass: f64| a_box(mass).helper(Some(20.0)).helper(Some(20.0));
+        let three = strong(18.0).ask();
+        assert_eq!(three.change("second_person"), None, "13.5 kg is over 12.4");
+        let judged_at = kg(12.0);
+        assert_eq!(
+            three.change("three_people"),
+            Some(ChangeStep::ThreePeople { judged_at })
+        );
+        let two = strong(16.0).ask();
+        assert!(two.change("second_person").is_some());
+        assert_eq!(two.change("three_people"), None, "two are enough");
+        assert_eq!(strong(19.0).ask().change("three_people"), None, "12.7 kg");
+    }
+
+    #[test]
+    fn three_need_two_helpers_whose_limits_are_known() {
+        // Half of 12.4 + 12 + 12 are 18.2 kg, of 12.4 + 12 + 10 are 17.2 kg.
+        let with = |second: Option<f64>| {
+            a_box(18.0)
+                .helper(Some(12.0))
+                .helper(second)
+                .ask()
+                .change("three_people")
+        };
+        assert!(with(Some(12.0)).is_some());
+        assert_eq!(with(Some(10.0)), None);
+        assert_eq!(with(None), None);
     }
 
     #[test]

@@ -227,6 +227,13 @@ impl Repetitions {
         Self(if count == 0 { 1 } else { count })
     }
 
+    /// This many times as many, 10000 at most.
+    #[must_use]
+    pub const fn times(self, parts: u32) -> Self {
+        let many = self.0.saturating_mul(parts);
+        Self::of(if many > 10_000 { 10_000 } else { many })
+    }
+
     /// The count.
     #[must_use]
     pub const fn count(self) -> u32 {

@@ -31,7 +31,7 @@ pub(super) fn of(outcome: &Outcome, reader: &Reader<'_>) -> Vec<CardChange> {
         .changes()
         .iter()
         .map(|change| {
-            let steps = steps(change, reader);
+            let steps = steps(change, names_ways, reader);
             CardChange {
                 kind: kind(change),
                 text: text(&steps, reader),
@@ -53,9 +53,14 @@ fn kind(change: &Change) -> &'static str {
     }
 }
 
-fn steps(change: &Change, reader: &Reader<'_>) -> Vec<String> {
+/// Where several things have to change and the app is asked again afterwards, no weight is named yet.
+fn steps(change: &Change, names_ways: bool, reader: &Reader<'_>) -> Vec<String> {
     let steps = in_order_of_doing(change);
-    steps.iter().map(|step| step_text(step, reader)).collect()
+    let weight_told = names_ways || steps.len() == 1;
+    steps
+        .iter()
+        .map(|step| step_text(step, weight_told, reader))
+        .collect()
 }
 
 /// The steps as somebody would do them: nothing is moved before its weight is known, a load is packed before
@@ -66,7 +71,9 @@ pub(super) fn in_order_of_doing(change: &Change) -> Vec<ChangeStep> {
         ChangeStep::FindMass { .. } => 0,
         ChangeStep::Split { .. } | ChangeStep::Lighten { .. } => 1,
         ChangeStep::BetterGrip => 2,
-        ChangeStep::RaiseStart { .. } | ChangeStep::LowerEnd { .. } => 3,
+        ChangeStep::RaiseStart { .. }
+        | ChangeStep::RaiseEnd { .. }
+        | ChangeStep::LowerEnd { .. } => 3,
         ChangeStep::BringCloser { .. } => 4,
         _ => 5,
     });
@@ -85,7 +92,7 @@ fn text(steps: &[String], reader: &Reader<'_>) -> String {
     }
 }
 
-fn step_text(step: &ChangeStep, reader: &Reader<'_>) -> String {
+fn step_text(step: &ChangeStep, weight_told: bool, reader: &Reader<'_>) -> String {
     let (words, units) = (reader.words, reader.units);
     let mass = |mass: lifting::quantity::Kilograms| {
         Arg::Text(words.mass(mass.value(), units, Rounding::Down))
@@ -93,9 +100,10 @@ fn step_text(step: &ChangeStep, reader: &Reader<'_>) -> String {
     let length =
         |length: Centimetres, rounding| Arg::Text(words.length(length.value(), units, rounding));
     let values: Vec<(&str, Arg)> = match *step {
+        ChangeStep::FindMass { .. } if !weight_told => vec![("limit", "none".into())],
         ChangeStep::FindMass { go_on_up_to } => vec![("limit", mass(go_on_up_to))],
         ChangeStep::BringCloser { to } => vec![("to", length(to, Rounding::Down))],
-        ChangeStep::RaiseStart { to } => {
+        ChangeStep::RaiseStart { to } | ChangeStep::RaiseEnd { to } => {
             vec![
                 ("to", length(to, Rounding::Up)),
                 ("place", place(to, reader)),
@@ -107,7 +115,9 @@ fn step_text(step: &ChangeStep, reader: &Reader<'_>) -> String {
                 ("place", place(to, reader)),
             ]
         }
-        ChangeStep::Split { parts, each } => vec![("parts", parts.into()), ("each", mass(each))],
+        ChangeStep::Split { parts, each, .. } => {
+            vec![("parts", parts.into()), ("each", mass(each))]
+        }
         ChangeStep::Lighten { to } => vec![("to", mass(to))],
         ChangeStep::ShortenBout { to } => vec![("to", words.times(to.count()).into())],
         ChangeStep::CarryInStages { to } => {
@@ -116,9 +126,10 @@ fn step_text(step: &ChangeStep, reader: &Reader<'_>) -> String {
                 words.distance(to.value(), units, Rounding::Down).into(),
             )]
         }
-        ChangeStep::BetterGrip | ChangeStep::TurnFeet | ChangeStep::SecondPerson { .. } => {
-            Vec::new()
-        }
+        ChangeStep::BetterGrip
+        | ChangeStep::TurnFeet
+        | ChangeStep::SecondPerson { .. }
+        | ChangeStep::ThreePeople { .. } => Vec::new(),
     };
     words.format(&message_id("change", step.id()), &values)
 }

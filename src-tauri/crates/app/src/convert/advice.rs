@@ -115,16 +115,22 @@ fn step_figures(step: &ChangeStep) -> Vec<Arg> {
         }
         ChangeStep::BringCloser { to }
         | ChangeStep::RaiseStart { to }
+        | ChangeStep::RaiseEnd { to }
         | ChangeStep::LowerEnd { to } => one("to_mm", figures::tenths(to.value())),
         ChangeStep::BetterGrip | ChangeStep::TurnFeet => Vec::new(),
-        ChangeStep::Split { parts, each } => vec![
-            figures::whole("parts", parts),
-            figures::whole("each_g", figures::thousandths(each.value())),
-        ],
+        ChangeStep::Split { parts, each, lifts } => {
+            let lifts = lifts.map(|lifts| figures::whole("to_times", lifts.count()));
+            let mut kept = vec![
+                figures::whole("parts", parts),
+                figures::whole("each_g", figures::thousandths(each.value())),
+            ];
+            kept.extend(lifts);
+            kept
+        }
         ChangeStep::Lighten { to } => one("to_g", figures::thousandths(to.value())),
         ChangeStep::ShortenBout { to } => one("to_times", to.count()),
         ChangeStep::CarryInStages { to } => one("to_mm", figures::thousandths(to.value())),
-        ChangeStep::SecondPerson { judged_at } => {
+        ChangeStep::SecondPerson { judged_at } | ChangeStep::ThreePeople { judged_at } => {
             one("judged_at_g", figures::thousandths(judged_at.value()))
         }
     }

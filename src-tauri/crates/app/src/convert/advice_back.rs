@@ -130,10 +130,12 @@ fn read_step(kind: &str, args: &[Arg]) -> Option<ChangeStep> {
         "better_grip" => ChangeStep::BetterGrip,
         "turn_feet" => ChangeStep::TurnFeet,
         "raise_start" => ChangeStep::RaiseStart { to: length()? },
+        "raise_end" => ChangeStep::RaiseEnd { to: length()? },
         "lower_end" => ChangeStep::LowerEnd { to: length()? },
         "split_load" => ChangeStep::Split {
             parts: number("parts")?,
             each: mass("each_g")?,
+            lifts: number("to_times").and_then(|times| Repetitions::new(times).ok()),
         },
         "lighten" => ChangeStep::Lighten { to: mass("to_g")? },
         "shorten_bout" => ChangeStep::ShortenBout {
@@ -143,6 +145,9 @@ fn read_step(kind: &str, args: &[Arg]) -> Option<ChangeStep> {
             to: Metres::clamped(f64::from(number("to_mm")?) / 1000.0),
         },
         "second_person" => ChangeStep::SecondPerson {
+            judged_at: mass("judged_at_g")?,
+        },
+        "three_people" => ChangeStep::ThreePeople {
             judged_at: mass("judged_at_g")?,
         },
         _ => return None,

@@ -83,8 +83,13 @@ fn every_kind_of_change_is_kept_and_read_back() {
         ChangeStep::BetterGrip,
         ChangeStep::TurnFeet,
         ChangeStep::RaiseStart { to: cm },
+        ChangeStep::RaiseEnd { to: cm },
         ChangeStep::LowerEnd { to: cm },
-        ChangeStep::Split { parts: 3, each: kg },
+        ChangeStep::Split {
+            parts: 3,
+            each: kg,
+            lifts: Some(Repetitions::of(12)),
+        },
         ChangeStep::Lighten { to: kg },
         ChangeStep::ShortenBout {
             to: Repetitions::of(5),
@@ -93,6 +98,7 @@ fn every_kind_of_change_is_kept_and_read_back() {
             to: Metres::clamped(10.0),
         },
         ChangeStep::SecondPerson { judged_at: kg },
+        ChangeStep::ThreePeople { judged_at: kg },
     ];
     assert_eq!(
         steps.len(),

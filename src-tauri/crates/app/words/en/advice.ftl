@@ -169,7 +169,11 @@ alternative-use-equipment = Use the equipment made for it.
 
 ## What to change, by change id: what to do, and three big words
 
-change-find-mass = Find out what it weighs. Tip a corner, read the label or open it. Over { $limit }, do not go on.
+change-find-mass =
+    Find out what it weighs. Tip a corner, read the label or open it.{ $limit ->
+        [none] { "" }
+       *[other] { " " }Over { $limit }, do not go on.
+    }
 change-find-mass-word-1 = Tip a corner
 change-find-mass-word-2 = Feel the weight
 change-find-mass-word-3 = Then decide
@@ -189,11 +193,15 @@ change-raise-start = Have it put higher first, so that your hands grip at { $to 
 change-raise-start-word-1 = Get a crate
 change-raise-start-word-2 = Have it raised
 change-raise-start-word-3 = Then lift
+change-raise-end = Put it down higher, on a table or a crate, with your hands at { $to } or more, { $place }.
+change-raise-end-word-1 = Find a table
+change-raise-end-word-2 = Clear it
+change-raise-end-word-3 = Then lift
 change-lower-end = Put it down lower, with your hands at { $to } or less, { $place }.
 change-lower-end-word-1 = Find a lower place
 change-lower-end-word-2 = Clear it
 change-lower-end-word-3 = Then lift
-change-split-load = Split it into { $parts } parts or more. Each one { $each } or less.
+change-split-load = Split it into { $parts } parts, each { $each } or less. Lift them one by one.
 change-split-load-word-1 = Open it
 change-split-load-word-2 = Split it
 change-split-load-word-3 = Part by part
@@ -213,6 +221,10 @@ change-second-person = Lift it together with another able person.
 change-second-person-word-1 = Call somebody
 change-second-person-word-2 = Count to three
 change-second-person-word-3 = Lift together
+change-three-people = Lift it together with two more able people. Three manage about half of their limits together.
+change-three-people-word-1 = Call two people
+change-three-people-word-2 = Count to three
+change-three-people-word-3 = Lift together
 
 change-together = Do all of these. { $steps }
 change-then = Then: { $ways }.

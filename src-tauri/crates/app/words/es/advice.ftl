@@ -169,7 +169,11 @@ alternative-use-equipment = Use el equipo hecho para eso.
 
 ## Qué cambiar, por id de cambio: qué hacer, y tres palabras grandes
 
-change-find-mass = Averigüe cuánto pesa. Incline una esquina, lea la etiqueta o ábralo. Si pasa de { $limit }, no siga.
+change-find-mass =
+    Averigüe cuánto pesa. Incline una esquina, lea la etiqueta o ábralo.{ $limit ->
+        [none] { "" }
+       *[other] { " " }Si pasa de { $limit }, no siga.
+    }
 change-find-mass-word-1 = Incline una esquina
 change-find-mass-word-2 = Sienta el peso
 change-find-mass-word-3 = Luego decida
@@ -189,11 +193,15 @@ change-raise-start = Pida que lo pongan más alto, para agarrarlo a { $to }, { $
 change-raise-start-word-1 = Traiga una caja
 change-raise-start-word-2 = Pida subirlo
 change-raise-start-word-3 = Luego levante
+change-raise-end = Déjelo más arriba, en una mesa o una caja firme, con las manos a { $to } o más, { $place }.
+change-raise-end-word-1 = Busque una mesa
+change-raise-end-word-2 = Despéjela
+change-raise-end-word-3 = Luego levante
 change-lower-end = Déjelo más abajo, con las manos a { $to } o menos, { $place }.
 change-lower-end-word-1 = Un lugar más bajo
 change-lower-end-word-2 = Despéjelo
 change-lower-end-word-3 = Luego levante
-change-split-load = Divídalo en { $parts } partes o más. Cada una, de { $each } o menos.
+change-split-load = Divídalo en { $parts } partes, cada una de { $each } o menos. Levántelas una por una.
 change-split-load-word-1 = Ábralo
 change-split-load-word-2 = Divídalo
 change-split-load-word-3 = Parte por parte
@@ -213,6 +221,10 @@ change-second-person = Levántelo junto con otra persona que pueda.
 change-second-person-word-1 = Llame a alguien
 change-second-person-word-2 = Cuenten hasta tres
 change-second-person-word-3 = Levanten juntos
+change-three-people = Levántelo junto con otras dos personas que puedan. Tres pueden con la mitad de sus límites juntos.
+change-three-people-word-1 = Llame a dos personas
+change-three-people-word-2 = Cuenten hasta tres
+change-three-people-word-3 = Levanten juntos
 
 change-together = Haga todo esto. { $steps }
 change-then = Después: { $ways }.

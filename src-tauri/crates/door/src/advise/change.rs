@@ -2,6 +2,7 @@
 
 use super::reply::way_ids;
 use lifting::advise::change::{Change, ChangeStep};
+use lifting::quantity::Repetitions;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
@@ -68,15 +69,18 @@ fn step_reply(step: &ChangeStep) -> StepReply {
         }
         ChangeStep::BringCloser { to }
         | ChangeStep::RaiseStart { to }
+        | ChangeStep::RaiseEnd { to }
         | ChangeStep::LowerEnd { to } => object(&[("to_cm", json!(to.value()))]),
         ChangeStep::BetterGrip | ChangeStep::TurnFeet => Map::new(),
-        ChangeStep::Split { parts, each } => {
-            object(&[("parts", json!(parts)), ("each_kg", json!(each.value()))])
+        ChangeStep::Split { parts, each, lifts } => {
+            let mut amounts = object(&[("parts", json!(parts)), ("each_kg", json!(each.value()))]);
+            amounts.extend(repetitions(lifts));
+            amounts
         }
         ChangeStep::Lighten { to } => object(&[("to_kg", json!(to.value()))]),
         ChangeStep::ShortenBout { to } => object(&[("to_reps", json!(to.count()))]),
         ChangeStep::CarryInStages { to } => object(&[("to_m", json!(to.value()))]),
-        ChangeStep::SecondPerson { judged_at } => {
+        ChangeStep::SecondPerson { judged_at } | ChangeStep::ThreePeople { judged_at } => {
             object(&[("judged_at_kg", json!(judged_at.value()))])
         }
     };
@@ -101,8 +105,16 @@ fn fields_after(step: &ChangeStep) -> Map<String, Value> {
             ("start_height", Value::Null),
             ("start_height_cm", json!(to.value())),
         ]),
-        ChangeStep::LowerEnd { to } => object(&[("end_height_cm", json!(to.value()))]),
-        ChangeStep::Split { each: mass, .. } | ChangeStep::SecondPerson { judged_at: mass } => {
+        ChangeStep::RaiseEnd { to } | ChangeStep::LowerEnd { to } => {
+            object(&[("end_height_cm", json!(to.value()))])
+        }
+        ChangeStep::Split { each, lifts, .. } => known(each.value())
+            .into_iter()
+            .chain(grip())
+            .chain(repetitions(lifts))
+            .collect(),
+        ChangeStep::SecondPerson { judged_at: mass }
+        | ChangeStep::ThreePeople { judged_at: mass } => {
             known(mass.value()).into_iter().chain(grip()).collect()
         }
         ChangeStep::ShortenBout { to } => object(&[("reps", json!(to.count()))]),
@@ -117,6 +129,11 @@ fn known(mass_kg: f64) -> Map<String, Value> {
         ("guess_low_kg", Value::Null),
         ("guess_high_kg", Value::Null),
     ])
+}
+
+/// How often it is lifted then; nothing where that is not known.
+fn repetitions(lifts: Option<Repetitions>) -> Map<String, Value> {
+    lifts.map_or_else(Map::new, |lifts| object(&[("reps", json!(lifts.count()))]))
 }
 
 fn grip() -> Map<String, Value> {

@@ -1,7 +1,7 @@
 use super::*;
 use crate::advise::ObjectWire;
 use lifting::advise::advice::Ranked;
-use lifting::quantity::{Centimetres, Kilograms, Metres, Repetitions};
+use lifting::quantity::{Centimetres, Kilograms, Metres};
 use lifting::task::Task;
 use lifting::way::Way;
 
@@ -22,10 +22,12 @@ fn every_step() -> Vec<ChangeStep> {
         ChangeStep::BetterGrip,
         ChangeStep::TurnFeet,
         ChangeStep::RaiseStart { to: cm(50.0) },
+        ChangeStep::RaiseEnd { to: cm(80.0) },
         ChangeStep::LowerEnd { to: cm(90.0) },
         ChangeStep::Split {
             parts: 3,
             each: kg(4.0),
+            lifts: Some(Repetitions::of(120)),
         },
         ChangeStep::Lighten { to: kg(6.0) },
         ChangeStep::ShortenBout {
@@ -35,6 +37,7 @@ fn every_step() -> Vec<ChangeStep> {
             to: Metres::new(10.0).unwrap(),
         },
         ChangeStep::SecondPerson { judged_at: kg(9.0) },
+        ChangeStep::ThreePeople { judged_at: kg(8.0) },
     ]
 }
 
@@ -123,12 +126,31 @@ fn several_steps_are_combined() {
         ChangeStep::Split {
             parts: 3,
             each: kg(4.0),
+            lifts: Some(Repetitions::of(120)),
         },
     ];
     let reply = serde_json::to_value(change_reply(&change(steps))).unwrap();
     assert_eq!(reply["kind"], json!("combined"));
     assert_eq!(
         reply["steps"],
-        json!([{"kind": "bring_closer", "to_cm": 30.0}, {"kind": "split_load", "parts": 3, "each_kg": 4.0}])
+        json!([{"kind": "bring_closer", "to_cm": 30.0}, {"kind": "split_load", "parts": 3, "each_kg": 4.0, "reps": 120}])
     );
+}
+
+#[test]
+fn in_parts_the_number_of_lifts_is_set_too_and_left_alone_where_it_is_not_known() {
+    let split = |lifts| {
+        let step = ChangeStep::Split {
+            parts: 2,
+            each: kg(4.0),
+            lifts,
+        };
+        serde_json::to_value(change_reply(&change(vec![step]))).unwrap()
+    };
+    let sixteen = split(Some(Repetitions::of(16)));
+    assert_eq!(sixteen["set"]["reps"], json!(16));
+    assert_eq!(sixteen["reps"], json!(16));
+    let not_known = split(None);
+    assert!(not_known["set"].get("reps").is_none());
+    assert!(not_known.get("reps").is_none());
 }

@@ -26,6 +26,11 @@ pub enum ChangeStep {
         /// Height of the hands.
         to: Centimetres,
     },
+    /// Put it down higher.
+    RaiseEnd {
+        /// Height of the hands.
+        to: Centimetres,
+    },
     /// Put it down lower.
     LowerEnd {
         /// Height of the hands.
@@ -37,6 +42,8 @@ pub enum ChangeStep {
         parts: u32,
         /// Mass of the heaviest part.
         each: Kilograms,
+        /// Lifts there are then: as many times more as there are parts. `None` where it was not said how often.
+        lifts: Option<Repetitions>,
     },
     /// Take some out.
     Lighten {
@@ -59,6 +66,12 @@ pub enum ChangeStep {
         /// The mass at which one's own part is judged.
         judged_at: Kilograms,
     },
+    /// Three together, where two are not enough; each is judged at two thirds of the mass, which is what half of
+    /// the sum of three equal limits comes to.
+    ThreePeople {
+        /// The mass at which one's own part is judged.
+        judged_at: Kilograms,
+    },
 }
 
 impl ChangeStep {
@@ -71,12 +84,14 @@ impl ChangeStep {
             Self::BetterGrip => "better_grip",
             Self::TurnFeet => "turn_feet",
             Self::RaiseStart { .. } => "raise_start",
+            Self::RaiseEnd { .. } => "raise_end",
             Self::LowerEnd { .. } => "lower_end",
             Self::Split { .. } => "split_load",
             Self::Lighten { .. } => "lighten",
             Self::ShortenBout { .. } => "shorten_bout",
             Self::CarryInStages { .. } => "carry_in_stages",
             Self::SecondPerson { .. } => "second_person",
+            Self::ThreePeople { .. } => "three_people",
         }
     }
 
@@ -87,12 +102,14 @@ impl ChangeStep {
         "better_grip",
         "turn_feet",
         "raise_start",
+        "raise_end",
         "lower_end",
         "split_load",
         "lighten",
         "shorten_bout",
         "carry_in_stages",
         "second_person",
+        "three_people",
     ];
 
     /// The task after this change.
@@ -108,16 +125,19 @@ impl ChangeStep {
             }
             Self::TurnFeet => changed.twist = Some(Degrees::clamped(0.0)),
             Self::RaiseStart { to } => changed.start = Some(Height::Measured(to)),
-            Self::LowerEnd { to } => changed.end = Some(Height::Measured(to)),
-            Self::Split { each, .. } => {
+            Self::RaiseEnd { to } | Self::LowerEnd { to } => {
+                changed.end = Some(Height::Measured(to));
+            }
+            Self::Split { each, lifts, .. } => {
                 changed.mass = LoadMass::Known(each);
                 changed.awkward = Some(false);
                 changed.coupling = Some(Coupling::Fair);
+                changed.repetitions = lifts.or(changed.repetitions);
             }
             Self::Lighten { to } => changed.mass = LoadMass::Known(to),
             Self::ShortenBout { to } => changed.repetitions = Some(to),
             Self::CarryInStages { to } => changed.carry = Some(to),
-            Self::SecondPerson { judged_at } => {
+            Self::SecondPerson { judged_at } | Self::ThreePeople { judged_at } => {
                 changed.mass = LoadMass::Known(judged_at);
                 changed.awkward = Some(false);
                 changed.coupling = Some(Coupling::Fair);

@@ -6,9 +6,9 @@ use super::assess::{Assessment, assess};
 use super::change::{Change, ChangeStep};
 use super::facts::{Facts, LIGHT, knuckle_height};
 use super::request::Request;
-use crate::limits::hse::{CARRY_WITHOUT_REST, TEAM_OF_TWO};
+use crate::limits::hse::{CARRY_WITHOUT_REST, TEAM_OF_THREE, TEAM_OF_TWO, team_guide};
 use crate::quantity::{Centimetres, Kilograms, Repetitions};
-use crate::rules::who;
+use crate::rules::{plan, who};
 use crate::task::{LoadMass, Task};
 use crate::way::Way;
 
@@ -22,6 +22,8 @@ const NEAREST_CM: f64 = 25.0;
 const MOST_PARTS: u32 = 10;
 /// Bouts tried when a run is too long. House rule.
 const BOUTS: [u32; 6] = [30, 20, 10, 5, 2, 1];
+/// The longest bout that is no long run. House rule.
+const TEN: Repetitions = Repetitions::of(10);
 
 /// Changes that are enough, smallest first.
 pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Vec<Change> {
@@ -31,12 +33,13 @@ pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) ->
         better_grip(request, facts),
         turn_feet(request, facts),
         raise_start(request, facts),
+        raise_end(request, facts),
         lower_end(request, facts),
         carry_in_stages(request, facts),
         shorten_bout(request, facts),
         split(request, facts),
         lighten(request, facts),
-        second_person(request, facts, now),
+        team(request, facts, now),
     ]
     .into_iter()
     .flatten()
@@ -44,8 +47,16 @@ pub(crate) fn changes(request: &Request, facts: &Facts<'_>, now: &Assessment) ->
     if single.iter().any(|change| !leaves_a_trifle(change)) {
         return single;
     }
-    // "Leave 2 kg of it" alone would be true and of no use: the fewest steps together come before it.
-    together(request, facts).into_iter().chain(single).collect()
+    // "Leave 2 kg of it" alone would be true and of no use: the fewest steps together come before it, or in its
+    // place where they are the same step with a larger figure and something besides.
+    let together = together(request, facts);
+    let repeated = |change: &Change| {
+        let mut larger = together.iter().flat_map(|change| &change.steps);
+        let mut steps = change.steps.iter();
+        steps.all(|step| larger.any(|other| other.id() == step.id()))
+    };
+    let beside: Vec<Change> = single.into_iter().filter(|one| !repeated(one)).collect();
+    together.into_iter().chain(beside).collect()
 }
 
 /// Whether nothing but a trifle would be left to lift.
@@ -131,6 +142,13 @@ fn raise_start(request: &Request, facts: &Facts<'_>) -> Option<Change> {
         .find_map(|to| single(request, ChangeStep::RaiseStart { to }))
 }
 
+/// Somewhere higher to put it down, where it was said to go low.
+fn raise_end(request: &Request, facts: &Facts<'_>) -> Option<Change> {
+    facts.task.end?;
+    steps_up(facts.end.value(), top_of_raising(facts))
+        .find_map(|to| single(request, ChangeStep::RaiseEnd { to }))
+}
+
 fn top_of_raising(facts: &Facts<'_>) -> f64 {
     (knuckle_height(facts.person).value() / LENGTH_STEP_CM).ceil() * LENGTH_STEP_CM
 }
@@ -164,7 +182,8 @@ fn split(request: &Request, facts: &Facts<'_>) -> Option<Change> {
     let mass = facts.mass?;
     (2..=MOST_PARTS).find_map(|parts| {
         let each = Kilograms::clamped(mass.value() / f64::from(parts));
-        single(request, ChangeStep::Split { parts, each })
+        let lifts = facts.task.repetitions.map(|count| count.times(parts));
+        single(request, ChangeStep::Split { parts, each, lifts })
     })
 }
 
@@ -176,21 +195,26 @@ fn lighten(request: &Request, facts: &Facts<'_>) -> Option<Change> {
     single(request, ChangeStep::Lighten { to })
 }
 
-/// Counts only helpers whose own limit is known; the load must be within two thirds of the sum of both limits.
-fn second_person(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Option<Change> {
+/// Two together, or three where two are not enough. Counts only helpers whose own limit is known; the load must be
+/// within two thirds of the sum of two limits, or half of the sum of three.
+fn team(request: &Request, facts: &Facts<'_>, now: &Assessment) -> Option<Change> {
     let mass = facts.mass?;
-    let helper = facts
-        .task
-        .helpers
-        .iter()
-        .filter_map(|helper| helper.own_limit)
-        .reduce(Kilograms::at_least)?;
-    let own = now.limit.governing_rwl().value();
-    if mass.value() > TEAM_OF_TWO * (own + helper.value()) {
-        return None;
-    }
-    let judged_at = Kilograms::clamped(mass.value() / (2.0 * TEAM_OF_TWO));
-    single(request, ChangeStep::SecondPerson { judged_at })
+    let own = Kilograms::from(now.limit.governing_rwl());
+    let mut helpers: Vec<Kilograms> = facts.task.known_helpers().collect();
+    helpers.sort_by(|a, b| b.value().total_cmp(&a.value()));
+    let of = |people: usize, judged_at: f64| {
+        let each: Vec<Kilograms> = std::iter::once(own)
+            .chain(helpers.iter().copied().take(people - 1))
+            .collect();
+        let within = each.len() == people && team_guide(&each).is_some_and(|most| mass <= most);
+        within.then(|| Kilograms::clamped(mass.value() * judged_at))
+    };
+    let two = of(2, 1.0 / (2.0 * TEAM_OF_TWO))
+        .and_then(|judged_at| single(request, ChangeStep::SecondPerson { judged_at }));
+    two.or_else(|| {
+        let judged_at = of(3, 1.0 / (3.0 * TEAM_OF_THREE))?;
+        single(request, ChangeStep::ThreePeople { judged_at })
+    })
 }
 
 /// The fewest steps that are enough together. What is too heavy even in two parts is lightened instead.
@@ -220,7 +244,10 @@ fn fewest(request: &Request, mut steps: Vec<ChangeStep>, lighten: bool) -> Optio
 
 /// Every step that could help, at its strongest, the least trouble first.
 fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
-    let knuckle = Centimetres::clamped(top_of_raising(facts));
+    let knuckle = Centimetres::clamped(match plan::rules_out(facts, Way::Upright) {
+        Some(_) => top_of_raising(facts) - LENGTH_STEP_CM, // a low way is still needed there
+        None => top_of_raising(facts),
+    });
     let mut steps = Vec::new();
     let close = Centimetres::clamped(NEAREST_CM + LENGTH_STEP_CM);
     if facts.reach > close {
@@ -235,6 +262,9 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
     if facts.start < knuckle {
         steps.push(ChangeStep::RaiseStart { to: knuckle });
     }
+    if facts.task.end.is_some() && facts.end < knuckle {
+        steps.push(ChangeStep::RaiseEnd { to: knuckle });
+    }
     if facts.task.end.is_some() && facts.end > knuckle {
         steps.push(ChangeStep::LowerEnd { to: knuckle });
     }
@@ -243,24 +273,43 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
             to: CARRY_WITHOUT_REST,
         });
     }
-    if facts.repetitions.count() > 10 {
-        steps.push(ChangeStep::ShortenBout {
-            to: Repetitions::of(10),
-        });
-    }
     let known = facts.mass.filter(|mass| facts.tested && *mass > LIGHT);
-    if let (Some(true), Some(mass)) = (facts.task.divisible, known) {
+    let halved = known.filter(|_| facts.task.divisible == Some(true));
+    let most_lifts = match halved {
+        Some(_) => facts.repetitions.times(2),
+        None => facts.repetitions,
+    };
+    if most_lifts > TEN {
+        steps.push(ChangeStep::ShortenBout { to: TEN });
+    }
+    if let Some(mass) = halved {
         steps.push(ChangeStep::Split {
             parts: 2,
             each: Kilograms::clamped(mass.value() / 2.0),
+            lifts: facts.task.repetitions.map(|count| count.times(2)),
         });
     }
     steps
 }
 
+/// A bout is as long as it is said to be, whatever is in it: parts make it longer only where it is not shortened.
+fn bouts_of_parts(steps: &mut [ChangeStep]) {
+    let shortened = steps.iter().find_map(|step| match step {
+        ChangeStep::ShortenBout { to } => Some(*to),
+        _ => None,
+    });
+    for step in steps {
+        if let (ChangeStep::Split { lifts, .. }, Some(_)) = (step, shortened) {
+            *lifts = shortened;
+        }
+    }
+}
+
 /// The change of these steps when they are enough. Whatever else is done, a mass that is not known has to be
 /// found out; how much may be gone on with, or left in, depends on the other steps.
 fn enough_together(request: &Request, steps: &[ChangeStep], lighten: bool) -> Option<Change> {
+    let mut steps = steps.to_vec();
+    bouts_of_parts(&mut steps);
     let after = |steps: &[ChangeStep]| {
         steps
             .iter()
@@ -268,10 +317,9 @@ fn enough_together(request: &Request, steps: &[ChangeStep], lighten: bool) -> Op
     };
     let useful = |most: Kilograms| {
         // A trifle is of no use, unless it is all there is: see `leaves_a_trifle`.
-        heaviest_that_lifts(request, &after(steps), most)
+        heaviest_that_lifts(request, &after(&steps), most)
             .filter(|left| *left > LIGHT || *left >= most)
     };
-    let mut steps = steps.to_vec();
     match request.task.mass {
         LoadMass::Untested { low, high } => {
             let most = useful(high.unwrap_or(Kilograms::clamped(Kilograms::MAX)))?;
