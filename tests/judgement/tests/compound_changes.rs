@@ -178,7 +178,7 @@ fn where_the_plan_does_not_list_the_standing_lift_it_is_raised_to_below_the_knuc
     assert!(!change.ways.iter().any(|way| way == Way::Upright));
     let too_heavy_low = a_box(15.5)
         .hard_to_hold()
-        .plan(example.request.plan.clone().unwrap());
+        .plan(example.request.plan.unwrap());
     let change = compound(&too_heavy_low);
     assert!(
         change

@@ -21,6 +21,7 @@ macro_rules! listed {
 }
 
 listed!(
+    lifting::loads::support::Rest,
     lifting::body::AgeBand,
     lifting::body::BackState,
     lifting::body::Balance,

@@ -16,7 +16,7 @@ pub type PartFields = (&'static str, &'static [&'static str]);
 pub fn fields() -> Vec<PartFields> {
     let mut parts = crate::advise::fields();
     parts.extend(crate::task_limit::fields());
-    parts.push(("pose", crate::pose::fields()));
+    parts.extend(crate::pose::fields());
     parts.extend(crate::review::fields());
     parts
 }

@@ -67,3 +67,43 @@ fn an_unknown_way_is_refused() {
             .contains(r#""code":"not_a_choice","field":"way""#)
     );
 }
+
+#[test]
+fn a_hand_that_leans_is_among_the_contacts_and_lifts_nothing() {
+    let leaning = |support: Value| -> Value {
+        let line = json!({
+            "do": "pose", "way": "hinge", "person": {"stature_cm": 172, "mass_kg": 74},
+            "object": {"mass_kg": 1, "start_height_cm": 5}, "support": support,
+        });
+        serde_json::from_str(&answer(&line.to_string()).unwrap()).unwrap()
+    };
+    let reply = leaning(json!({"on": "thigh", "push_n": 60}));
+    let contacts = reply["ok"]["contacts"].as_array().unwrap();
+    let names: Vec<&Value> = contacts.iter().map(|contact| &contact["name"]).collect();
+    assert_eq!(
+        names,
+        ["foot_left", "foot_right", "hand_left", "thigh_left"]
+    );
+    assert_eq!(reply["ok"]["load"]["hands"], json!(["hand_right"]));
+    for (support, field) in [
+        (json!({"on": "thigh", "push_n": 501}), "support.push_n"),
+        (
+            json!({"on": "thigh", "push_n": 60, "height_cm": 70}),
+            "support.height_cm",
+        ),
+        (
+            json!({"on": "furniture", "push_n": 60, "height_cm": 250}),
+            "support.height_cm",
+        ),
+        (
+            json!({"on": "furniture", "push_n": 450, "height_cm": 60}),
+            "support.push_n",
+        ),
+        (
+            json!({"on": "thigh", "push_n": 60, "hard": 1}),
+            "support.hard",
+        ),
+    ] {
+        assert_eq!(leaning(support)["error"]["field"], json!(field));
+    }
+}

@@ -1,16 +1,19 @@
 //! One way put to one person and one task: posture, path, joint loads.
 
 use super::peak::{Peak, back_moment};
-use super::spine::{DiscForces, LeverArm, disc_forces, mass_above};
-use super::statics::{Equilibrium, GRAVITY, Joint, equilibrium};
+use super::spine::{DiscForces, LeverArm, disc_forces_under, mass_above};
+use super::statics::{Equilibrium, GRAVITY, Joint, equilibrium, equilibrium_leaning};
+use super::support::{HandSupport, NoSupport, Touch, lean};
 use crate::advise::facts::Facts;
 use crate::body::{Person, Side};
 use crate::posture::fit::Outline;
+use crate::posture::geometry::Point;
 use crate::posture::path::{Path, path};
 use crate::posture::skeleton::Size;
 use crate::posture::solve::{Grip, Lowest, NoPosture, lowest};
 use crate::quantity::{BodyMass, Centimetres, Kilograms, Stature};
 use crate::way::Way;
+use thiserror::Error;
 
 /// 5th percentile of women: stature and mass (ANSUR II, Gordon et al. 2014: 1525 mm, 51.2 kg).
 const SMALL: (f64, f64) = (152.5, 51.2);
@@ -29,6 +32,8 @@ pub struct Lift {
     pub front: Side,
     /// The way down and up.
     pub path: Path,
+    /// The hand that leans, if one does.
+    pub touch: Option<Touch>,
     /// Equilibrium at the lowest posture.
     pub equilibrium: Equilibrium,
     /// The largest back moment along the way.
@@ -45,10 +50,37 @@ pub struct Lift {
 /// # Errors
 /// [`NoPosture`] when there is no such posture.
 pub fn lift(way: Way, facts: &Facts<'_>, arm: LeverArm) -> Result<Lift, NoPosture> {
+    lift_leaning(way, facts, arm, None).map_err(|why| match why {
+        NoLift::Posture(why) => why,
+        NoLift::Support(_) => NoPosture::OutOfReach,
+    })
+}
+
+/// Why there is no such lift.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+pub enum NoLift {
+    /// There is no such posture.
+    #[error(transparent)]
+    Posture(#[from] NoPosture),
+    /// A hand cannot lean there.
+    #[error(transparent)]
+    Support(#[from] NoSupport),
+}
+
+/// The same, with one hand that leans and lifts nothing.
+///
+/// # Errors
+/// [`NoLift`] when there is no such posture, or the hand cannot lean there.
+pub fn lift_leaning(
+    way: Way,
+    facts: &Facts<'_>,
+    arm: LeverArm,
+    support: Option<&HandSupport>,
+) -> Result<Lift, NoLift> {
     let grip = grip(facts);
-    let mut worst: Result<Lift, NoPosture> = Err(NoPosture::OutOfReach);
+    let mut worst: Result<Lift, NoLift> = Err(NoPosture::OutOfReach.into());
     for size in sizes(facts.person) {
-        let solved = solve(way, size, &grip, front_side(way, facts), arm)?;
+        let solved = solve(way, size, &grip, front_side(way, facts), arm, support)?;
         let worse = worst
             .as_ref()
             .map_or(true, |known| solved.peak.moment_nm > known.peak.moment_nm);
@@ -59,15 +91,42 @@ pub fn lift(way: Way, facts: &Facts<'_>, arm: LeverArm) -> Result<Lift, NoPostur
     worst
 }
 
-fn solve(way: Way, size: Size, grip: &Grip, front: Side, arm: LeverArm) -> Result<Lift, NoPosture> {
-    let lowest = lowest(way, size, grip)?;
+fn solve(
+    way: Way,
+    size: Size,
+    grip: &Grip,
+    front: Side,
+    arm: LeverArm,
+    support: Option<&HandSupport>,
+) -> Result<Lift, NoLift> {
+    let free = lowest(way, size, grip)?;
+    let (lowest, touch) = match support {
+        Some(support) => {
+            let (leaning, touch) = lean(&free, support)?;
+            (leaning, Some(touch))
+        }
+        None => (free, None),
+    };
     let path = path(&lowest, grip);
-    let equilibrium = equilibrium(&lowest);
+    let equilibrium = equilibrium_leaning(&lowest, touch.as_ref());
     let weight = mass_above(&lowest) * GRAVITY;
-    let disc = disc_forces(&lowest.angles, equilibrium.moment(Joint::L5S1), weight, arm);
-    let (peak, angles, factor) = back_moment(&lowest, &path);
-    let disc_at_peak = disc_forces(&angles, peak.moment_nm, factor * weight, arm);
+    let on_hand = touch.map_or(Point::default(), |touch| touch.on_hand_n);
+    let disc = disc_forces_under(
+        &lowest.angles,
+        equilibrium.moment(Joint::L5S1),
+        on_hand + Point::new(0.0, -weight),
+        arm,
+    );
+    let found = back_moment(&lowest, &path, touch.as_ref());
+    let peak = found.peak;
+    let disc_at_peak = disc_forces_under(
+        &found.angles,
+        peak.moment_nm,
+        found.on_hand_n + Point::new(0.0, -found.factor * weight),
+        arm,
+    );
     Ok(Lift {
+        touch,
         front,
         path,
         equilibrium,

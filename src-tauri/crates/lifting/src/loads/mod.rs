@@ -7,3 +7,4 @@ pub mod peak;
 pub mod spine;
 pub mod statics;
 pub mod summary;
+pub mod support;

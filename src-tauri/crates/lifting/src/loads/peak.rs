@@ -1,6 +1,8 @@
 //! The largest back moment along the way, and where.
 
 use super::statics::GRAVITY;
+use super::support::{Touch, in_frame};
+use crate::posture::geometry::Point;
 use crate::posture::path::Path;
 use crate::posture::skeleton::{Angles, Segment, Skeleton};
 use crate::posture::solve::Lowest;
@@ -18,36 +20,60 @@ pub struct Peak {
 /// this many times. House rule: published lifts peak shortly after lift-off, and a calm lift adds about a quarter.
 pub const DYNAMIC_FACTOR: f64 = 1.25;
 
-/// Finds it among the frames of the way up, the lowest posture first.
+/// The largest moment with what it takes to find the forces there.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct AtPeak {
+    /// The moment, and where.
+    pub peak: Peak,
+    /// The posture there.
+    pub angles: Angles,
+    /// How many times moment and weight count there.
+    pub factor: f64,
+    /// The force on a leaning hand there, N.
+    pub on_hand_n: Point,
+}
+
+/// Finds it among the frames of the way up, the lowest posture first. A hand that leans goes on leaning, as hard as
+/// at the lowest point, for as long as it reaches.
 ///
 /// Above L5/S1 nothing touches the ground, so the moment there needs no ground forces.
 #[must_use]
-pub fn back_moment(lowest: &Lowest, path: &Path) -> (Peak, Angles, f64) {
-    let at_lowest = (
-        Peak {
+pub fn back_moment(lowest: &Lowest, path: &Path, touch: Option<&Touch>) -> AtPeak {
+    let nothing = AtPeak {
+        peak: Peak {
             at: 0.0,
             moment_nm: 0.0,
         },
-        lowest.angles,
-        1.0,
-    );
+        angles: lowest.angles,
+        factor: 1.0,
+        on_hand_n: Point::default(),
+    };
     path.frames
         .iter()
         .filter(|frame| frame.loaded)
         .map(|frame| {
             let factor = 1.0 + (DYNAMIC_FACTOR - 1.0) * frame.push;
-            let moment_nm = factor * moment_above(&frame.skeleton, lowest.load.value());
-            (
-                Peak {
+            let leaning =
+                touch.and_then(|touch| in_frame(touch, lowest.skeleton.size, &frame.angles));
+            let (skeleton, on_hand_n, eased) = match &leaning {
+                Some((touch, skeleton)) => {
+                    (skeleton, touch.on_hand_n, touch.eases_nm(skeleton.l5s1))
+                }
+                None => (&frame.skeleton, Point::default(), 0.0),
+            };
+            let moment_nm = factor * moment_above(skeleton, lowest.load.value()) - eased;
+            AtPeak {
+                peak: Peak {
                     at: frame.at,
                     moment_nm,
                 },
-                frame.angles,
+                angles: frame.angles,
                 factor,
-            )
+                on_hand_n,
+            }
         })
-        .fold(at_lowest, |most, here| {
-            if here.0.moment_nm > most.0.moment_nm {
+        .fold(nothing, |most, here| {
+            if here.peak.moment_nm > most.peak.moment_nm {
                 here
             } else {
                 most

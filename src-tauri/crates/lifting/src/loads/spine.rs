@@ -1,6 +1,7 @@
 //! Compression and shear at L5/S1 from the moment there: one equivalent back extensor with a published lever arm.
 
 use crate::body::segments;
+use crate::posture::geometry::Point;
 use crate::posture::skeleton::Angles;
 use crate::posture::solve::Lowest;
 use crate::quantity::OutOfRange;
@@ -69,14 +70,27 @@ pub fn disc_forces(
     weight_above_n: f64,
     arm: LeverArm,
 ) -> DiscForces {
+    disc_forces_under(angles, moment_nm, Point::new(0.0, -weight_above_n), arm)
+}
+
+/// The same under any force from outside on all that is above the disc (N, x forward, z up): its weight, and what a
+/// leaning hand takes off.
+#[must_use]
+pub fn disc_forces_under(
+    angles: &Angles,
+    moment_nm: f64,
+    above_n: Point,
+    arm: LeverArm,
+) -> DiscForces {
     let lean = f64::midpoint(angles.pelvis, angles.trunk);
     let flexed = ((angles.trunk - angles.pelvis).to_degrees() / FULL_FLEXION_DEG).clamp(0.0, 1.0);
     let oblique =
         (OBLIQUE_NEUTRAL_DEG + (OBLIQUE_FLEXED_DEG - OBLIQUE_NEUTRAL_DEG) * flexed).to_radians();
     let muscle_n = moment_nm.abs() / arm.metres();
     DiscForces {
-        compression_n: muscle_n + weight_above_n * lean.cos(),
-        shear_n: weight_above_n * lean.sin()
+        compression_n: muscle_n - above_n.z * lean.cos() - above_n.x * lean.sin(),
+        shear_n: above_n.x * lean.cos()
+            - above_n.z * lean.sin()
             - OBLIQUE_SHARE * muscle_n * oblique.sin() * moment_nm.signum(),
         muscle_n,
     }

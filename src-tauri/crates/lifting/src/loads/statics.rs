@@ -3,6 +3,7 @@
 //! Moments are taken segment by segment from the free ends, with gravity, load and ground forces. Positive is
 //! what an extensor has to give: it straightens the joint (the ankle: points the toes down).
 
+use super::support::{Touch, ground};
 use crate::naming::named;
 use crate::posture::geometry::Point;
 use crate::posture::skeleton::{Placed, Segment};
@@ -161,14 +162,20 @@ impl Equilibrium {
 /// Solves the equilibrium of a posture.
 #[must_use]
 pub fn equilibrium(lowest: &Lowest) -> Equilibrium {
+    equilibrium_leaning(lowest, None)
+}
+
+/// The same with a hand that leans: it lifts nothing, and presses as hard as it is said to.
+#[must_use]
+pub fn equilibrium_leaning(lowest: &Lowest, touch: Option<&Touch>) -> Equilibrium {
     let segments = lowest.skeleton.segments();
-    let load = load_forces(lowest);
+    let load = load_forces(lowest, touch.is_some());
     let centre_of_mass = lowest
         .skeleton
         .centre_of_mass(lowest.load.value(), lowest.load_at);
-    let weight =
-        (segments.iter().map(|placed| placed.mass_kg).sum::<f64>() + lowest.load.value()) * GRAVITY;
-    let contacts = contacts(lowest, centre_of_mass, weight);
+    let (at, carried) = ground(lowest, touch);
+    let mut contacts = contacts(lowest, at, carried);
+    contacts.extend(touch.iter().flat_map(|touch| touch.forces()));
     let outside: Vec<Outside> = segments
         .iter()
         .map(weight_of)
@@ -194,12 +201,12 @@ pub fn equilibrium(lowest: &Lowest) -> Equilibrium {
             }
         })
         .collect();
-    let residual = outside.iter().fold((0.0, 0.0), |(force, moment), part| {
-        (
-            force + part.force_n.z,
-            moment + turn(part, Point::default()),
-        )
-    });
+    let left = outside
+        .iter()
+        .fold((Point::default(), 0.0), |(force, moment), part| {
+            (force + part.force_n, moment + turn(part, Point::default()))
+        });
+    let residual = (left.0.x.hypot(left.0.z), left.1);
     Equilibrium {
         contacts,
         load,
@@ -217,13 +224,12 @@ fn weight_of(placed: &Placed) -> Outside {
     }
 }
 
-fn load_forces(lowest: &Lowest) -> Vec<Outside> {
+fn load_forces(lowest: &Lowest, one_hand_leans: bool) -> Vec<Outside> {
     let weight = lowest.load.value() * GRAVITY;
-    let hands: &[Segment] = match lowest.stance {
-        Stance::OneFoot => &[Segment::HandRight],
-        Stance::TwoFeet | Stance::HalfKneel | Stance::KneeLeaving => {
-            &[Segment::HandLeft, Segment::HandRight]
-        }
+    let hands: &[Segment] = if one_hand_leans || lowest.stance == Stance::OneFoot {
+        &[Segment::HandRight]
+    } else {
+        &[Segment::HandLeft, Segment::HandRight]
     };
     let each = weight / hands.len() as f64;
     hands
@@ -236,10 +242,11 @@ fn load_forces(lowest: &Lowest) -> Vec<Outside> {
         .collect()
 }
 
-/// Two level feet share equally, under the centre of mass; a single foot stands under it; a half-kneel shares
+/// Two level feet share equally, under the centre of mass (with a hand on furniture: where the rest of the weight
+/// acts); a single foot stands under it; a half-kneel shares
 /// between the middle of the front foot and the tibial tubercle, the rear toes carrying nothing. Horizontal
 /// forces are zero.
-fn contacts(lowest: &Lowest, com: Point, weight: f64) -> Vec<Outside> {
+fn contacts(lowest: &Lowest, acts_at: f64, weight: f64) -> Vec<Outside> {
     let up = |on, x: f64, share: f64| Outside {
         on,
         at: Point::new(x, 0.0),
@@ -247,10 +254,10 @@ fn contacts(lowest: &Lowest, com: Point, weight: f64) -> Vec<Outside> {
     };
     match lowest.stance {
         Stance::TwoFeet => vec![
-            up(Segment::FootLeft, com.x, 0.5),
-            up(Segment::FootRight, com.x, 0.5),
+            up(Segment::FootLeft, acts_at, 0.5),
+            up(Segment::FootRight, acts_at, 0.5),
         ],
-        Stance::OneFoot | Stance::KneeLeaving => vec![up(Segment::FootLeft, com.x, 1.0)],
+        Stance::OneFoot | Stance::KneeLeaving => vec![up(Segment::FootLeft, acts_at, 1.0)],
         Stance::HalfKneel => {
             let foot = lowest
                 .skeleton
@@ -259,7 +266,7 @@ fn contacts(lowest: &Lowest, com: Point, weight: f64) -> Vec<Outside> {
                 .towards(lowest.skeleton.left.toe, FRONT_FOOT_PRESSES)
                 .x;
             let knee = kneeling_contact(&lowest.skeleton).x;
-            let on_foot = ((com.x - knee) / (foot - knee)).clamp(0.0, 1.0);
+            let on_foot = ((acts_at - knee) / (foot - knee)).clamp(0.0, 1.0);
             vec![
                 up(Segment::FootLeft, foot, on_foot),
                 up(Segment::ShankRight, knee, 1.0 - on_foot),
