@@ -45,6 +45,11 @@ export async function save(show) {
   return bridge() ? opened(() => bridge().invoke("save", { show })) : null;
 }
 
+/** Saves the history in a form, as `save` does with a sealed file. */
+export async function saveReport(form) {
+  return bridge() ? opened(() => bridge().invoke("save_report", { form })) : null;
+}
+
 /** What stands under "ok" in the reply; everything else is thrown. */
 async function opened(carry) {
   let reply;

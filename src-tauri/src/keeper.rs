@@ -1,6 +1,7 @@
 //! Holds the app for the window's life, and locks it.
 
-use std::path::Path;
+use std::io;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, Weak};
 use std::time::Duration;
 
@@ -73,12 +74,16 @@ impl Keeper {
     /// Writes the sealed file of what is shown into a folder, or fails as a full disk does where the system
     /// names none.
     pub(crate) fn save(&self, show: &str, folder: Option<&Path>) -> String {
-        let write = |name: &str, bytes: &[u8]| match folder {
-            Some(folder) => save::write_new(folder, name, bytes),
-            None => Err(std::io::ErrorKind::NotFound.into()),
-        };
         match &self.0 {
-            Ok(app) => app.save_file(show, write),
+            Ok(app) => app.save_file(show, |name, bytes| write_to(folder, name, bytes)),
+            Err(_) => NO_FOLDER.to_owned(),
+        }
+    }
+
+    /// Writes the history in a form into a folder, as [`save`](Self::save) does with a sealed file.
+    pub(crate) fn save_report(&self, form: &str, folder: Option<&Path>) -> String {
+        match &self.0 {
+            Ok(app) => app.save_report(form, |name, bytes| write_to(folder, name, bytes)),
             Err(_) => NO_FOLDER.to_owned(),
         }
     }
@@ -100,6 +105,13 @@ impl Keeper {
         if let Ok(app) = &self.0 {
             app.lock();
         }
+    }
+}
+
+fn write_to(folder: Option<&Path>, name: &str, bytes: &[u8]) -> io::Result<PathBuf> {
+    match folder {
+        Some(folder) => save::write_new(folder, name, bytes),
+        None => Err(io::ErrorKind::NotFound.into()),
     }
 }
 

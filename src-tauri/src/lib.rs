@@ -29,7 +29,8 @@ pub fn run(demo: bool) -> Result<(), tauri::Error> {
         .invoke_handler(tauri::generate_handler![
             command::command,
             take::take,
-            save::save
+            save::save,
+            save::save_report
         ])
         .setup(move |shell| {
             let folder = folder::data_folder(shell.handle(), demo)?;

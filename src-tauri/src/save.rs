@@ -1,4 +1,4 @@
-//! A sealed file among the person's own files, when they ask for it.
+//! A sealed file, or the history in the open, among the person's own files, when they ask for it.
 
 use std::fs::OpenOptions;
 use std::io::{self, Write};
@@ -24,14 +24,32 @@ pub(crate) async fn save<R: Runtime>(
     keeper: State<'_, Arc<Keeper>>,
 ) -> Result<String, String> {
     let keeper = Arc::clone(&keeper);
-    let folder = shell
-        .path()
-        .download_dir()
-        .or_else(|_| shell.path().document_dir())
-        .ok();
+    let folder = folder_for(&shell);
     tauri::async_runtime::spawn_blocking(move || keeper.save(&show, folder.as_deref()))
         .await
         .map_err(|_| "the app is closing".to_owned())
+}
+
+/// Writes the history in a form to the same place.
+///
+/// # Errors
+/// As [`save`].
+#[tauri::command]
+pub(crate) async fn save_report<R: Runtime>(
+    form: String,
+    shell: AppHandle<R>,
+    keeper: State<'_, Arc<Keeper>>,
+) -> Result<String, String> {
+    let keeper = Arc::clone(&keeper);
+    let folder = folder_for(&shell);
+    tauri::async_runtime::spawn_blocking(move || keeper.save_report(&form, folder.as_deref()))
+        .await
+        .map_err(|_| "the app is closing".to_owned())
+}
+
+fn folder_for<R: Runtime>(shell: &AppHandle<R>) -> Option<PathBuf> {
+    let paths = shell.path();
+    paths.download_dir().or_else(|_| paths.document_dir()).ok()
 }
 
 /// Writes a new file and gives where it is. A file that is there is never written over.

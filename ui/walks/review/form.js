@@ -1,5 +1,5 @@
 /** One form of the history: what leaves is told, then it is made, then the person takes it. */
-import { ask } from "../../backend.js";
+import { ask, saveReport } from "../../backend.js";
 import { announce } from "../../frame.js";
 import { button, heading, make, para, section } from "../../make.js";
 import { act } from "../../router.js";
@@ -10,7 +10,7 @@ export async function show({ form }) {
   const [summary] = await Promise.all([ask("report_summary", { form }), useStyle("./review.css", import.meta.url)]);
   const made = make("div", {});
   const making = button(say("screen-out-make"), "main", () => act(async () => {
-    fill(made, await ask("report_make", { form }));
+    fill(made, form, await ask("report_make", { form }));
     making.remove();
     made.querySelector("h2").focus();
   }), { id: "make" });
@@ -32,20 +32,50 @@ function list(lines) {
   return make("ul", {}, lines.map((text) => make("li", { text })));
 }
 
-function fill(made, { text, name }) {
+function fill(made, form, file) {
+  const told = make("p", { class: "hint", id: "told" });
+  const tell = (text) => {
+    told.textContent = text;
+    announce(text);
+  };
+  const save = () => act(async () => {
+    const saved = await saveReport(form);
+    if (saved) {
+      tell(say("screen-out-saved-at", { path: saved.path }));
+    } else {
+      download(file);
+      tell(say("screen-out-saved"));
+    }
+  });
+  made.replaceChildren(...[
+    make("h2", { tabindex: "-1", text: say("screen-out-made") }),
+    para(file.name, "hint"),
+    file.text === null ? null : copyable(file, tell),
+    button(say("screen-out-save"), "second", save, { id: "save" }),
+    told,
+  ].flat().filter(Boolean));
+}
+
+function copyable({ text, name }, tell) {
   const field = make("textarea", { class: "made", id: "made", readonly: true, rows: 10, "aria-label": name, props: { value: text } });
   const copy = async () => {
     field.select();
     try {
       await navigator.clipboard.writeText(text);
-      announce(say("screen-out-copied"));
-      told.textContent = say("screen-out-copied");
+      tell(say("screen-out-copied"));
     } catch {
-      told.textContent = say("screen-out-copy-failed");
+      tell(say("screen-out-copy-failed"));
     }
   };
-  const told = make("p", { class: "hint" });
-  made.replaceChildren(make("h2", { tabindex: "-1", text: say("screen-out-made") }), para(name, "hint"), field, button(say("screen-out-copy"), "second", copy, { id: "copy" }), told);
+  return [field, button(say("screen-out-copy"), "second", copy, { id: "copy" })];
 }
 
-const TITLES = { note: "screen-out-note", csv: "screen-out-csv", fhir: "screen-out-fhir" };
+/** A browser saves files itself. */
+function download({ name, mime, base64 }) {
+  const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+  const href = URL.createObjectURL(new Blob([bytes], { type: mime }));
+  make("a", { href, download: name }).click();
+  setTimeout(() => URL.revokeObjectURL(href), 60_000);
+}
+
+const TITLES = { note: "screen-out-note", pdf: "screen-out-pdf", csv: "screen-out-csv", fhir: "screen-out-fhir" };

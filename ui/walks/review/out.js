@@ -23,6 +23,7 @@ export async function show() {
 
 const FORMS = [
   ["note", "screen-out-note", "screen-out-note-hint"],
+  ["pdf", "screen-out-pdf", "screen-out-pdf-hint"],
   ["csv", "screen-out-csv", "screen-out-csv-hint"],
   ["fhir", "screen-out-fhir", "screen-out-fhir-hint"],
 ];

@@ -11,7 +11,7 @@ use crate::words::{Language, Words};
 use crate::world::World;
 use chrono::{DateTime, FixedOffset};
 use door::{ErrorCode, Parsed};
-use serde_json::json;
+use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 use std::{fs, io};
@@ -121,7 +121,26 @@ impl App {
         show: &str,
         write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
     ) -> String {
-        let reply = self.answer(&json!({ "do": "show_file", "show": show }).to_string());
+        self.save(&json!({ "do": "show_file", "show": show }), write)
+    }
+
+    /// Lets `write` keep the history in a form, as [`save_file`](Self::save_file) does with a sealed file. What asks
+    /// for it fails as `report_make` does.
+    #[must_use]
+    pub fn save_report(
+        &self,
+        form: &str,
+        write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
+    ) -> String {
+        self.save(&json!({ "do": "report_make", "form": form }), write)
+    }
+
+    fn save(
+        &self,
+        command: &Value,
+        write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
+    ) -> String {
+        let reply = self.answer(&command.to_string());
         let Some((name, bytes)) = taken::read_file(&reply) else {
             return reply;
         };

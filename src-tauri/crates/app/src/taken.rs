@@ -122,7 +122,7 @@ fn frame(taken: &Taken<'_>) -> Result<Found, Failure> {
     )))
 }
 
-/// Name and bytes of a sealed file in the reply of `show_file`; `None` for any other reply.
+/// Name and bytes of a file in the reply of `show_file` or `report_make`; `None` for any other reply.
 pub(crate) fn read_file(reply: &str) -> Option<(String, Vec<u8>)> {
     let reply: Value = serde_json::from_str(reply).ok()?;
     let text = |name: &str| reply.get("ok")?.get(name)?.as_str();

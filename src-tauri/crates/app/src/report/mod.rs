@@ -5,11 +5,15 @@ mod csv;
 mod fhir;
 mod gather;
 mod note;
+mod page;
+mod sheet;
 
 pub(crate) use csv::table;
 pub(crate) use fhir::bundle;
 pub(crate) use gather::{date_of, gather};
 pub(crate) use note::{Passage, date_text, note, passages};
+pub(crate) use page::page;
+pub(crate) use sheet::Paper;
 
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use lifting::review::Review;

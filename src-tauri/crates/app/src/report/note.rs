@@ -5,7 +5,7 @@ use super::gather::date_of;
 use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, Words, message_id};
 use chrono::{Datelike, NaiveDate};
-use lifting::review::{Change, Enough, Pain, Response, Review, Trend};
+use lifting::review::{Change, Enough, NotYet, Pain, Response, Review, Trend};
 use serde::Serialize;
 
 /// The note.
@@ -159,12 +159,12 @@ fn pain_lines(pain: &Pain, words: &Words) -> Vec<String> {
     }
     lines.push(match pain.trend {
         Enough::Yes(trend) => {
-            let args = [
-                ("kind", kind.into()),
-                ("slope", trend.slope.value().into()),
-                ("low", trend.low.value().into()),
-                ("high", trend.high.value().into()),
-            ];
+            let Trend { slope, low, high } = trend;
+            let mut args = vec![("kind", kind.into())];
+            args.extend(amounts(
+                trend.is_clear(),
+                [slope.value(), low.value(), high.value()],
+            ));
             words.format(trend_id(&trend), &args)
         }
         Enough::NotYet(_) => words.format("report-trend-not-yet", &[("kind", kind.into())]),
@@ -178,6 +178,20 @@ fn trend_id(trend: &Trend) -> &'static str {
         (true, true) => "report-trend-up",
         (true, false) => "report-trend-down",
     }
+}
+
+/// A slope and its interval. Words that say "less" take amounts without a sign, the smaller one first.
+fn amounts(clear: bool, [slope, low, high]: [f64; 3]) -> [(&'static str, Arg); 3] {
+    let (slope, low, high) = if clear && slope < 0.0 {
+        (-slope, -high, -low)
+    } else {
+        (slope, low, high)
+    };
+    [
+        ("slope", slope.into()),
+        ("low", low.into()),
+        ("high", high.into()),
+    ]
 }
 
 fn ways(review: &Review, words: &Words) -> Vec<String> {
@@ -207,17 +221,15 @@ fn ways(review: &Review, words: &Words) -> Vec<String> {
 }
 
 fn response(response: &Enough<Response>, words: &Words) -> String {
-    let Enough::Yes(response) = response else {
-        return words.text("report-response-not-yet");
+    let response = match response {
+        Enough::Yes(response) => response,
+        Enough::NotYet(NotYet::Days { .. }) => return words.text("report-response-not-yet"),
+        Enough::NotYet(NotYet::TooAlike) => return words.text("report-response-alike"),
     };
     // Told for ten kilograms: one kilogram moves pain by too little to read.
-    let per_ten = |slope: lifting::quantity::PointsPerKilogram| Arg::from(slope.value() * 10.0);
-    let args = [
-        ("slope", per_ten(response.slope)),
-        ("low", per_ten(response.low)),
-        ("high", per_ten(response.high)),
-        ("days", response.days.into()),
-    ];
+    let per_ten = [response.slope, response.low, response.high].map(|slope| slope.value() * 10.0);
+    let mut args = vec![("days", response.days.into())];
+    args.extend(amounts(response.is_clear(), per_ten));
     let id = match (response.is_clear(), response.slope.value() > 0.0) {
         (false, _) => "report-response-unclear",
         (true, true) => "report-response-more",

@@ -1,10 +1,13 @@
 //! Looking back, and taking it out of the app: what leaves is told first.
 
+use crate::base64;
 use crate::call::Call;
 use crate::failure::Failure;
-use crate::report::{Passage, Report, bundle, date_of, date_text, gather, note, passages, table};
+use crate::report::{
+    Paper, Passage, Report, bundle, date_of, date_text, gather, note, page, passages, table,
+};
 use crate::walk::text::Reader;
-use crate::words::{Rounding, message_id};
+use crate::words::{Rounding, Units, message_id};
 use chrono::{Days, NaiveDate};
 use door::ErrorCode;
 use lifting::review::{Pain, Variety, Week};
@@ -153,6 +156,7 @@ enum Form {
     Note,
     Table,
     Document,
+    Page,
 }
 
 impl Form {
@@ -161,6 +165,7 @@ impl Form {
             "note" => Ok(Self::Note),
             "csv" => Ok(Self::Table),
             "fhir" => Ok(Self::Document),
+            "pdf" => Ok(Self::Page),
             _ => Err(Failure::at(ErrorCode::NotAChoice, "form")),
         }
     }
@@ -170,6 +175,7 @@ impl Form {
             Self::Note => "note",
             Self::Table => "csv",
             Self::Document => "fhir",
+            Self::Page => "pdf",
         }
     }
 
@@ -178,6 +184,7 @@ impl Form {
             Self::Note => "txt",
             Self::Table => "csv",
             Self::Document => "json",
+            Self::Page => "pdf",
         }
     }
 
@@ -186,6 +193,7 @@ impl Form {
             Self::Note => "text/plain",
             Self::Table => "text/csv",
             Self::Document => "application/fhir+json",
+            Self::Page => "application/pdf",
         }
     }
 }
@@ -234,7 +242,8 @@ pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summa
 pub(crate) struct Made {
     name: String,
     mime: &'static str,
-    text: String,
+    text: Option<String>,
+    base64: String,
 }
 
 /// Makes it. The screen gives it to the person, who decides where it goes.
@@ -249,13 +258,28 @@ pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Fa
     }
     let reader = call.reader()?;
     let text = match form {
-        Form::Note => note(&report, reader),
-        Form::Table => table(&report),
-        Form::Document => bundle(&report, reader, call.world)?,
+        Form::Note => Some(note(&report, reader)),
+        Form::Table => Some(table(&report)),
+        Form::Document => Some(bundle(&report, reader, call.world)?),
+        Form::Page => None,
+    };
+    let base64 = match &text {
+        Some(text) => base64::encode(text.as_bytes()),
+        None => base64::encode(&in_pdf(&report, reader)?),
     };
     Ok(Made {
         name: format!("heftwell-{}.{}", call.now.date_naive(), form.ending()),
         mime: form.mime(),
         text,
+        base64,
     })
+}
+
+/// Who reads pounds prints on letter paper.
+fn in_pdf(report: &Report, reader: Reader<'_>) -> Result<Vec<u8>, Failure> {
+    let paper = match reader.units {
+        Units::Kilograms => Paper::A4,
+        Units::Pounds => Paper::Letter,
+    };
+    page(report, reader, paper).map_err(|_| Failure::at(ErrorCode::TooLong, "form"))
 }

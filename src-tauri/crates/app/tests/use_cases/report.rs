@@ -87,9 +87,10 @@ fn the_look_back_says_what_was_told() {
     ] {
         assert!(said.contains(&expected), "{expected}\n{said:#?}");
     }
+    // A fall is told as an amount without a sign, the smaller end first.
     assert!(
         said.iter()
-            .any(|line| line.starts_with("Pain before lifting goes down:"))
+            .any(|line| line.starts_with("Pain before lifting goes down: 1"))
     );
     assert_eq!(
         back["pain"][0]["points"].as_array().expect("points").len(),
@@ -146,7 +147,7 @@ fn the_document_keeps_the_rules_of_a_document() {
     let phone = TestPhone::with_an_owner("orchard");
     twenty_days(&phone);
     let document: Value = serde_json::from_str(&made(&phone, "fhir")).expect("JSON");
-    keep_for_the_library(&document);
+    keep_for_the_library("history.json", &document.to_string());
     assert_eq!(document["resourceType"], "Bundle");
     assert_eq!(document["type"], "document");
     assert!(
@@ -236,6 +237,23 @@ fn two_documents_share_no_identifier() {
     assert!(ids().is_disjoint(&ids()));
 }
 
+/// One page in both languages, and on both papers, after a year of lifts.
+#[test]
+fn the_page_holds_a_long_history_in_both_languages() {
+    let phone = TestPhone::with_an_owner("orchard");
+    twenty_days(&phone);
+    for (language, units) in [("en", "kg"), ("es", "kg"), ("es", "lb")] {
+        phone.ask(json!({"do": "language_set", "language": language}));
+        phone.ask(json!({"do": "settings_set", "units": units}));
+        let made = phone.ask(json!({"do": "report_make", "form": "pdf"}));
+        assert_eq!(made["text"], Value::Null);
+        let base64 = made["base64"].as_str().expect("bytes");
+        // "%PDF-1." in base64 (RFC 4648).
+        assert!(base64.starts_with("JVBERi0xL"), "{language} {units}");
+        keep_for_the_library(&format!("history-{language}-{units}.pdf.base64"), base64);
+    }
+}
+
 #[test]
 fn what_leaves_is_told_before_it_leaves() {
     let phone = TestPhone::with_an_owner("orchard");
@@ -251,15 +269,15 @@ fn what_leaves_is_told_before_it_leaves() {
     );
 }
 
-/// Where the environment names a folder, the document is left there for a model library to validate.
-fn keep_for_the_library(document: &Value) {
+/// Where the environment names a folder, files are left there for other libraries to read.
+fn keep_for_the_library(name: &str, text: &str) {
     if let Some(folder) = std::env::var_os("HEFTWELL_DOCUMENTS") {
-        let path = std::path::Path::new(&folder).join("history.json");
+        let path = std::path::Path::new(&folder).join(name);
         #[allow(
             clippy::disallowed_methods,
             reason = "a file for another program to read"
         )]
-        std::fs::write(path, document.to_string()).expect("written");
+        std::fs::write(path, text).expect("written");
     }
 }
 

@@ -42,6 +42,7 @@ report-ways = Ways used: { $list }. How even: { $even } out of 100.
 report-response-more = Heavier days went with more pain the next morning: { $slope } points for 10 kg more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
 report-response-less = Heavier days went with less pain the next morning: { $slope } points for 10 kg more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
 report-response-unclear = No clear link of heavy days and pain the next morning ({ $days } days).
+report-response-alike = Pain the next morning was nearly always the same, so heavy days cannot be told from others.
 report-response-not-yet = Not enough days yet to set heavy days beside pain the next morning.
 report-done-against =
     { $n ->
@@ -64,6 +65,8 @@ report-no-mass = How heavy was not known for { $n } of { $of }.
 
 ## A note to paste
 
+report-page-title = Looking back on lifting and pain
+report-page-made = Made on { $day } with Heftwell.
 report-note-title = Heftwell, look back of { $day }
 report-note-own = Told by the person. Not checked by a clinician.
 report-note-limits = These are the person's own notes. They show no cause and set no limit.
@@ -90,5 +93,6 @@ report-leaves-lifts =
 report-leaves-note = A short text with counts, pain and ways.
 report-leaves-csv = Each lift as a row, with what it was, the advice and your pain.
 report-leaves-fhir = Each lift and pain score, in a form that clinic software reads.
+report-leaves-pdf = One page with counts, pain and ways.
 report-stays = Your passphrase, your answers about health, and warning signs.
 report-open = This is not sealed. Whoever gets it can read it.

@@ -42,6 +42,7 @@ report-ways = Formas usadas: { $list }. Reparto: { $even } de 100.
 report-response-more = Tras días más pesados hubo más dolor a la mañana siguiente: { $slope } puntos por 10 kg más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
 report-response-less = Tras días más pesados hubo menos dolor a la mañana siguiente: { $slope } puntos por 10 kg más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
 report-response-unclear = No hay un vínculo claro entre días pesados y dolor a la mañana siguiente ({ $days } días).
+report-response-alike = El dolor a la mañana siguiente fue casi siempre igual: no se ve si los días pesados cambian algo.
 report-response-not-yet = Aún faltan días para comparar días pesados y dolor a la mañana siguiente.
 report-done-against =
     { $n ->
@@ -64,6 +65,8 @@ report-no-mass = No se sabía cuánto pesaba en { $n } de { $of }.
 
 ## Una nota para pegar
 
+report-page-title = Mirar atrás: cargas y dolor
+report-page-made = Hecho el { $day } con Heftwell.
 report-note-title = Heftwell, mirada atrás del { $day }
 report-note-own = Lo cuenta la persona. Ningún profesional lo ha revisado.
 report-note-limits = Son notas de la propia persona. No muestran causas ni fijan límites.
@@ -90,5 +93,6 @@ report-leaves-lifts =
 report-leaves-note = Un texto corto con cuentas, dolor y formas.
 report-leaves-csv = Cada levantamiento en una fila, con qué era, el consejo y su dolor.
 report-leaves-fhir = Cada levantamiento y cada dolor, en una forma que lee el programa de una clínica.
+report-leaves-pdf = Una página con cuentas, dolor y formas.
 report-stays = Su contraseña, sus respuestas sobre su salud y las señales de alarma.
 report-open = Esto no va sellado. Quien lo reciba puede leerlo.

@@ -1,4 +1,4 @@
-//! Documents for other clinical software, against a published model library.
+//! What leaves in the open, read by libraries of others.
 
 use std::path::Path;
 
@@ -12,7 +12,7 @@ use crate::trouble::Trouble;
 /// The step.
 pub(crate) const STEP: Step = Step {
     name: "interop",
-    what: "a model library takes the documents for other software",
+    what: "libraries of others read what leaves in the open",
     needs: &[COMPILE, PYTHON],
     run,
 };
@@ -27,11 +27,14 @@ fn run(_: &How) -> Result<(), Trouble> {
         why,
     })?;
     let mut write = child::cargo(&["test", "--locked", "-p", "app", "--test", "use_cases"]);
-    write.args(["the_document_keeps", "--quiet"]);
+    write.args(["report::", "--quiet"]);
     write.env("HEFTWELL_DOCUMENTS", &documents);
     child::run(write)?;
-    let mut check = child::program(python::for_checks(FOLDER)?);
-    check.arg(Path::new(FOLDER).join("check_documents.py"));
-    check.arg(documents);
-    child::run(check)
+    let python = python::for_checks(FOLDER)?;
+    for script in ["check_documents.py", "check_pages.py"] {
+        let mut check = child::program(&python);
+        check.arg(Path::new(FOLDER).join(script)).arg(&documents);
+        child::run(check)?;
+    }
+    Ok(())
 }
