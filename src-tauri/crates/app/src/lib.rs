@@ -17,6 +17,7 @@ mod device;
 mod exchange;
 mod failure;
 mod report;
+mod moving;
 mod secret;
 mod sentences;
 mod session;

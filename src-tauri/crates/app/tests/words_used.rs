@@ -8,10 +8,16 @@ use words_support::catalog::messages;
 use words_support::sources::{asked_for, quoted};
 
 /// Beginnings of ids that are put together from the id of something: the rest is a quoted word elsewhere.
-const COMPOSED: [&str; 39] = [
+const COMPOSED: &[&str] = &[
     "alternative-",
     "authority-",
     "because-",
+    "care-",
+    "care-by-",
+    "care-helped-",
+    "care-picture-",
+    "care-result-",
+    "care-told-",
     "caution-",
     "change-",
     "client-sign-",
@@ -122,6 +128,7 @@ fn sources() -> BTreeSet<String> {
         ("src", "rs"),
         ("../lifting/src", "rs"),
         ("../door/src", "rs"),
+        ("../record/src", "rs"),
         ("../../../ui", "js"),
         ("../../../ui", "html"),
     ]

@@ -15,6 +15,7 @@ mod why;
 pub use build::{Reader, card};
 pub use given::Given;
 pub use model::{AdviceCard, CardChange, CardReason, CardRuledOut, CardWay, IdText};
+pub(crate) use reasons::one as reason;
 pub use signs::{SignGroup, SignsPage, signs_page};
 
 /// Which rules gave an advice. Kept with it, so that an old advice can be understood later.

@@ -21,7 +21,9 @@ pub(super) fn all(advice: &Given, reader: &Reader<'_>) -> Vec<CardReason> {
     shown
 }
 
-fn one(reason: &Reason, reader: &Reader<'_>) -> CardReason {
+/// One reason, with what is one tap away.
+#[must_use]
+pub(crate) fn one(reason: &Reason, reader: &Reader<'_>) -> CardReason {
     let words = reader.words;
     let id = reason.id;
     CardReason {

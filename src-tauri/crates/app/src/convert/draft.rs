@@ -24,7 +24,9 @@ pub(crate) fn to_record(answers: &Answers) -> Vec<Answered> {
     given.chain(confirmed).collect()
 }
 
-fn kept(answer: &Answer) -> Option<record::Answer> {
+/// One answer as it is kept. `None`: it cannot be kept.
+#[must_use]
+pub(crate) fn kept(answer: &Answer) -> Option<record::Answer> {
     Some(match answer {
         Answer::Choice(id) => record::Answer::Choice(id.clone()),
         Answer::Choices(ids) => record::Answer::Choices(ids.iter().cloned().collect()),
@@ -69,7 +71,9 @@ pub(crate) fn from_record(answered: &[Answered]) -> Answers {
     answers
 }
 
-fn read(answer: &record::Answer) -> Option<Answer> {
+/// A kept answer. `None`: this version does not know its unit.
+#[must_use]
+pub(crate) fn read(answer: &record::Answer) -> Option<Answer> {
     Some(match answer {
         record::Answer::Choice(id) => Answer::Choice(id.clone()),
         record::Answer::Choices(ids) => Answer::Choices(ids.iter().cloned().collect()),

@@ -6,6 +6,7 @@ macro_rules! files {
     ($folder:literal) => {
         &[
             include_str!(concat!("../../words/", $folder, "/advice.ftl")),
+            include_str!(concat!("../../words/", $folder, "/care.ftl")),
             include_str!(concat!("../../words/", $folder, "/errors.ftl")),
             include_str!(concat!("../../words/", $folder, "/figure.ftl")),
             include_str!(concat!("../../words/", $folder, "/handoff.ftl")),
@@ -16,6 +17,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/report.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_review.ftl")),
+            include_str!(concat!("../../words/", $folder, "/screens_care.ftl")),
             include_str!(concat!("../../words/", $folder, "/signs.ftl")),
             include_str!(concat!("../../words/", $folder, "/transfer.ftl")),
             include_str!(concat!("../../words/", $folder, "/units.ftl")),

@@ -8,6 +8,7 @@
 )]
 
 mod answers;
+mod care;
 mod demo;
 mod drafts;
 mod first_start;

@@ -73,6 +73,20 @@ pub fn advise(request: &TransferRequest) -> MoveAdvice {
     by_the_rows(request, &worker)
 }
 
+/// Work on a limb as the worker's own lift of a thing, for explaining what it asks of the worker's body. It
+/// decides nothing here: [`advise`] asks the same of the lifting figures itself.
+#[must_use]
+pub fn own_lift(request: &TransferRequest) -> Option<Request> {
+    let mut own = Request::new(
+        request.worker.clone(),
+        Task::of(LoadMass::Known(Kilograms::clamped(0.0))),
+    );
+    own.plan.clone_from(&request.plan);
+    let worker = Worker::of(&Facts::of(&own, &own.task));
+    let facts = MoveFacts::of(&request.moving, &worker);
+    moves::own_lift(&facts, &request.worker, request.plan.as_ref())
+}
+
 /// Step 1. The most urgent of what worker and person show.
 fn warning_signs_of_both(request: &TransferRequest) -> (Option<HowSoon>, Vec<Reason>) {
     let own = warning_signs::check(&request.worker);

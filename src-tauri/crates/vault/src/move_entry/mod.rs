@@ -57,7 +57,7 @@ impl<'v> MoveEntries<'v> {
         )
     }
 
-    /// Keeps what was added to an entry. What became of the move does not change by it.
+    /// Keeps what was added to an entry.
     ///
     /// # Errors
     /// [`VaultError::NotFound`], [`VaultError::TooLong`], [`VaultError::DiskFull`], [`VaultError::Storage`].
@@ -66,7 +66,7 @@ impl<'v> MoveEntries<'v> {
         transact(self.connection, |connection| {
             let changed = connection
                 .prepare_cached(include_str!("save.sql"))?
-                .execute((id.0, bytes))?;
+                .execute((id.0, entry.result.is_proof(), bytes))?;
             match changed {
                 0 => Err(VaultError::NotFound),
                 _ => Ok(()),

@@ -1,1 +1,1 @@
-UPDATE move_entry SET record = ?2 WHERE id = ?1
+UPDATE move_entry SET is_proof = ?2, record = ?3 WHERE id = ?1

@@ -114,7 +114,7 @@ fn followed(call: &Call<'_>) -> Result<Option<lifting::plan::Plan>, Failure> {
 
 /// The signs that are open. A sign that this version does not know cannot be judged, so it counts as one
 /// that needs care today.
-fn open_signs(vault: &Vault) -> Result<BTreeSet<WarningSign>, Failure> {
+pub(crate) fn open_signs(vault: &Vault) -> Result<BTreeSet<WarningSign>, Failure> {
     let open = vault.signs().open()?;
     let known = |id: &str| WarningSign::from_id(id).unwrap_or(WarningSign::FeverUnwell);
     Ok(open.iter().map(|sign| known(&sign.sign)).collect())

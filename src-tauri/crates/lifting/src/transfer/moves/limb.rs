@@ -113,6 +113,32 @@ fn own_posture_allows(
     plan: Option<&Plan>,
     load: Kilograms,
 ) -> bool {
+    own_lifts(facts, person, plan, load).iter().any(is_plain)
+}
+
+fn is_plain(own: &Request) -> bool {
+    judge(own).outcome.permissiveness() == 3
+}
+
+/// What this work is for the worker, as a lift of a thing: at the height where it is a plain lift, or at the
+/// lowest. For explaining, and for the figures of the model. `None`: nothing is held, or its mass is not known.
+pub(super) fn own_lift(
+    facts: &MoveFacts<'_>,
+    person: &Person,
+    plan: Option<&Plan>,
+) -> Option<Request> {
+    let lifts = own_lifts(facts, person, plan, load(facts)?);
+    let plain = lifts.iter().find(|own| is_plain(own)).cloned();
+    plain.or_else(|| lifts.into_iter().next())
+}
+
+/// The same work at each height where it can be done.
+fn own_lifts(
+    facts: &MoveFacts<'_>,
+    person: &Person,
+    plan: Option<&Plan>,
+    load: Kilograms,
+) -> Vec<Request> {
     let each = Kilograms::clamped(load.value() / f64::from(facts.bearers.max(1)));
     let bends = match facts.moving.what {
         Move::WashLow => WASH_BENDS,
@@ -132,7 +158,7 @@ fn own_posture_allows(
         Move::HoldLimb if !stretched => ReachWord::Close,
         _ => ReachWord::Medium,
     };
-    heights.iter().any(|height| {
+    let lifts = heights.iter().map(|height| {
         let at = Some(Height::Word(*height));
         let task = Task {
             awkward: Some(false),
@@ -144,6 +170,7 @@ fn own_posture_allows(
         };
         let mut own = Request::new(person.clone(), task);
         own.plan = plan.cloned();
-        judge(&own).outcome.permissiveness() == 3
-    })
+        own
+    });
+    lifts.collect()
 }
