@@ -16,7 +16,7 @@ export function takeNotice() {
   }
   announce(notice.text);
   const undo = () => act(async () => {
-    await ask("lift_undo", { id: notice.undo });
+    await ask(notice.by ?? "lift_undo", { id: notice.undo });
     session.notice = { text: say("screen-undone"), undo: null };
     await redraw();
   });

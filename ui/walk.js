@@ -29,6 +29,12 @@ export async function startAbout() {
   follow(await ask("about_start"));
 }
 
+/** Starts the questions about the worker, before somebody is moved. */
+export async function startOwn(sign) {
+  forget();
+  follow(await ask("own_start", { sign }));
+}
+
 /** Answers a question and goes on to the page that comes next. */
 export async function answerQuestion(question, answer) {
   const page = await ask("walk_answer", { question, answer });

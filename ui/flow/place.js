@@ -29,6 +29,20 @@ export const ROUTES = [
   ["settings", "walks/settings/settings"],
   ["settings/:what", "walks/settings/choice"],
   ["keys/:what", "walks/settings/keys"],
+  ["people", "walks/care/people"],
+  ["person/:id", "walks/care/person"],
+  ["person-new", "walks/care/code"],
+  ["person-code/:id", "walks/care/code"],
+  ["care-plan/:person", "walks/care/plan"],
+  ["care-plan/:person/:move/:step", "walks/care/plan"],
+  ["move", "walks/care/move"],
+  ["move/:question", "walks/care/move"],
+  ["move-stop", "walks/care/stop"],
+  ["report", "walks/care/report"],
+  ["moved/:id", "walks/care/moved"],
+  ["moved/:id/:near", "walks/care/moved"],
+  ["shift", "walks/care/shift"],
+  ["trained", "walks/care/trained"],
   ["signs", "signs"],
   ["sign-clear", "sign-clear"],
 ];
@@ -82,6 +96,8 @@ export function hashOf(page) {
       return "#/advice";
     case "refuse":
       return "#/refuse";
+    case "move":
+      return "#/move";
     default:
       return "#/home";
   }

@@ -12,6 +12,11 @@ import "../parts/lift-entry/lift-entry.js";
 
 export async function show() {
   const home = await ask("home");
+  if (home.use === "help") {
+    const { helperHome } = await import("../walks/care/people.js");
+    return helperHome([home.open_sign ? openSign(home.open_sign) : null, draft(home.draft), home.notes.map((text) => para(text, "note"))],
+      [button(say("screen-care-things"), "second", () => begin(home, null), { id: "check-lift" }), pages()]);
+  }
   return {
     title: say("screen-home"),
     body: scrollAbove(
@@ -78,11 +83,11 @@ function pages() {
   });
   return make("nav", { "aria-label": say("screen-pages") },
     make("ul", { class: "pages" },
-      [["screen-signs-link", "#/signs", "care"], ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
+      [["screen-signs-link", "#/signs", "care"], ["screen-care-link", "#/people", "person"], ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
         .map(([id, hash, mark]) => make("li", {}, make("a", { href: hash, class: "pages__link" }, icon(mark), say(id)))),
       make("li", {}, make("button", { type: "button", class: "pages__link", id: "lock", on: { click: lock } }, icon("lock"), say("screen-lock")))));
 }
 
 const GREETINGS = { morning: "screen-greeting-morning", afternoon: "screen-greeting-afternoon", evening: "screen-greeting-evening" };
 
-const USE_NOTES = { help: "screen-use-help-soon", treat: "screen-use-treat-soon" };
+const USE_NOTES = { treat: "screen-use-treat-soon" };
