@@ -92,11 +92,26 @@ pub const ABOUT: [&str; 9] = [
     "body_mass",
 ];
 
+/// Somebody who gets up with a stand aid, as a care plan says. Invented.
+pub const A_STAND_AID: Story<'static> = &[
+    ("new", Pick("nothing")),
+    ("same", Pick("as_planned")),
+    ("legs", Pick("part")),
+    ("follows", Pick("yes")),
+    ("help", Pick("steady_only")),
+    ("trained", Tick(&["stand_aid", "hoist"])),
+];
+
 impl Phone {
     /// Makes a new vault, in the language that is shown: through the first pages to home.
     pub fn first_start(&mut self, passphrase: &str) {
+        self.first_start_as("lift", passphrase);
+    }
+
+    /// As [`Phone::first_start`], for somebody who does something else most: `help` or `treat`.
+    pub fn first_start_as(&mut self, used_for: &str, passphrase: &str) {
         self.tap("#begin");
-        self.tap("[data-answer=lift]");
+        self.tap(&format!("[data-answer={used_for}]"));
         self.tap("[data-answer=kg]");
         self.type_in("#passphrase", passphrase);
         self.type_in("#again", passphrase);
@@ -146,6 +161,54 @@ impl Phone {
                 self.fail(&format!("on the way to {screen} this is no question"));
             }
         }
+    }
+
+    /// Answers questions of the walk before a move by `story` until the answer is shown. Gives the ids of the
+    /// questions answered; `look` is called on each page on the way.
+    pub fn move_to_answer(
+        &mut self,
+        story: Story<'_>,
+        look: &mut dyn FnMut(&mut Self, &str),
+    ) -> Vec<String> {
+        let mut asked = Vec::new();
+        loop {
+            let here = self.screen();
+            if here == "move" && self.has("#quick") {
+                look(self, "move-own");
+                self.tap("#quick");
+                continue;
+            }
+            let Some(question) = here.strip_prefix("move/").map(str::to_owned) else {
+                return asked;
+            };
+            look(self, &here.replace('/', "-"));
+            let Some((_, answer)) = story.iter().find(|(id, _)| *id == question) else {
+                self.fail(&format!("the story has no answer to {question}"));
+            };
+            self.give(*answer);
+            asked.push(question);
+        }
+    }
+
+    /// Writes somebody down with the code that is suggested, and types in a care plan: a stand aid from bed to
+    /// chair, one worker, by the office. From the list of people to the person's page.
+    pub fn write_down_somebody(&mut self, picture: &str, look: &mut dyn FnMut(&mut Self, &str)) {
+        self.tap("#person-new");
+        look(self, "person-new");
+        self.tap(&format!("[data-picture-of={picture}]"));
+        look(self, "person-bare");
+        self.tap("#plan");
+        look(self, "care-plan-move");
+        self.tap("[data-move=bed_to_chair]");
+        look(self, "care-plan-ways");
+        self.touch("input[value=stand_aid]");
+        self.tap("#continue");
+        look(self, "care-plan-workers");
+        self.tap("[data-answer='1']");
+        look(self, "care-plan-by");
+        self.tap("[data-answer=office]");
+        look(self, "care-plan-on");
+        self.tap("#keep");
     }
 
     /// Answers the question that is shown; gives the address of the next screen.

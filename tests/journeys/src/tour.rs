@@ -1,6 +1,6 @@
 //! A tour of every screen, so that a check can be made on each of them.
 
-use crate::person::{AN_EVERYDAY_BOX, Answer, MUCH_TO_TELL, Story};
+use crate::person::{A_STAND_AID, AN_EVERYDAY_BOX, Answer, MUCH_TO_TELL, Story};
 use crate::phone::Phone;
 
 /// What to do on each screen; given its name.
@@ -18,6 +18,16 @@ const AN_EMERGENCY: Story<'static> = &[
 /// Somebody asks about lifting a child. Invented.
 const A_CHILD: Story<'static> = &[("what", Answer::Pick("living"))];
 
+/// A leg of a light person, held for a moment. Invented.
+const A_LIGHT_LEG: Story<'static> = &[
+    ("new", Answer::Pick("nothing")),
+    ("same", Answer::Pick("as_noted")),
+    ("limb", Answer::Pick("leg")),
+    ("mass", Answer::Pick("up_55")),
+    ("hold", Answer::Pick("up_1_min")),
+    ("here", Answer::Tick(&["adjustable_bed"])),
+];
+
 /// Hips and shoulders hurt as well. Invented.
 const MORE_HURTS: Story<'static> = &[(
     "other",
@@ -29,6 +39,7 @@ pub fn every_screen(phone: &mut Phone, look: Look<'_>) {
     first_pages(phone, look);
     first_lift(phone, look);
     kept_things(phone, look);
+    moving_people(phone, look);
     much_to_tell(phone, look);
     refusal(phone, look);
     emergency(phone, look);
@@ -106,6 +117,72 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     look(phone, "keys-erase");
     phone.open("history/999");
     look(phone, "error");
+}
+
+/// The walk before a move, on a phone whose owner has answered about themselves.
+fn moving_people(phone: &mut Phone, look: Look<'_>) {
+    phone.open("people");
+    look(phone, "people-none");
+    phone.write_down_somebody("boat", look);
+    look(phone, "person");
+    phone.tap("[data-move=bed_to_chair]");
+    phone.move_to_answer(A_STAND_AID, look);
+    phone.open_all();
+    look(phone, "move-answer");
+    phone.tap("#wrong");
+    look(phone, "move-stop");
+    phone.tap("#log");
+    look(phone, "moved-near");
+    phone.touch("input[value=legs_give]");
+    phone.tap("#continue");
+    look(phone, "people");
+    phone.tap("[data-person]");
+    phone.tap("[data-move=bed_to_chair]");
+    phone.move_to_answer(A_STAND_AID, &mut |_, _| ());
+    phone.tap("#done");
+    look(phone, "moved");
+    phone.tap("#skip");
+    phone.tap("[data-person]");
+    phone.tap("[data-move=bed_to_chair]");
+    phone.move_to_answer(A_STAND_AID, &mut |_, _| ());
+    phone.tap("#differs");
+    look(phone, "report");
+    phone.tap("#back");
+    phone.open_all();
+    look(phone, "move-refused");
+    phone.tap("#tell");
+    phone.tap("#said");
+    low_work(phone, look);
+    on_the_floor(phone, look);
+    phone.open("person-code/1");
+    look(phone, "person-code");
+    phone.open("trained");
+    look(phone, "trained");
+    phone.open("shift");
+    look(phone, "shift");
+    phone.tap("#hand-over");
+    phone.open_all();
+    look(phone, "shift-handed-over");
+}
+
+fn low_work(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("[data-person]");
+    phone.tap("[data-move=hold_limb]");
+    phone.move_to_answer(A_LIGHT_LEG, look);
+    phone.open_all();
+    look(phone, "move-answer-leg");
+    phone.tap("#harder");
+    look(phone, "move-harder");
+    phone.open("people");
+}
+
+fn on_the_floor(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("[data-person]");
+    phone.tap("[data-move=floor_to_chair]");
+    look(phone, "move-floor");
+    phone.tap("[data-answer=hurt]");
+    look(phone, "move-emergency");
+    phone.open("people");
 }
 
 fn much_to_tell(phone: &mut Phone, look: Look<'_>) {

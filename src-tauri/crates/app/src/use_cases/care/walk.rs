@@ -164,11 +164,12 @@ fn next_page(call: &Call<'_>, standing: &mut MoveStanding) -> Result<MovePage, F
         if standing.walk().chose(Q::New, "in_me") {
             return own_page(call, standing, &today, true);
         }
-        if let Some(question) = standing.walk().stands_at() {
-            if question == Q::Here && standing.trained.is_none() {
-                let page = trained_page(call.reader()?, standing.who(), &standing.walk());
-                return Ok(MovePage::Question(Box::new(page)));
-            }
+        let next = standing.walk().stands_at();
+        if standing.trained.is_none() && needs_training(standing, next) {
+            let page = trained_page(call.reader()?, standing.who(), &standing.walk());
+            return Ok(MovePage::Question(Box::new(page)));
+        }
+        if let Some(question) = next {
             return page_of(call, standing, question);
         }
         if !standing.walk().is_ended() && !today.is_asked {
@@ -185,6 +186,14 @@ fn next_page(call: &Call<'_>, standing: &mut MoveStanding) -> Result<MovePage, F
         card: card::card(reader, &request, &advice),
         back: standing.walk().before(None).map(Q::id),
     })))
+}
+
+/// Whether it has to be known what the worker is trained on: equipment is asked for next, or is there by the
+/// care plan or by a note.
+fn needs_training(standing: &MoveStanding, next: Option<Q>) -> bool {
+    let there = request::there(&standing.walk());
+    let counts = there.iter().any(|piece| options::TRAINING.contains(piece));
+    next == Some(Q::Here) || (next.is_none() && counts && !standing.walk().is_ended())
 }
 
 /// Whether the worker, and not the person, ends it.

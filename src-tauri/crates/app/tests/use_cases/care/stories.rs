@@ -1,6 +1,7 @@
 //! From the person to the answer.
 
 use super::{choice, ids, plan, report, somebody, ticks, walk, worker};
+use crate::phone::TestPhone;
 use serde_json::json;
 
 #[test]
@@ -249,6 +250,27 @@ fn equipment_without_training_is_never_offered() {
     let again = [("new", choice("nothing")), ("same", choice("as_noted"))];
     let (page, _, _) = walk(&phone, person, "bed_to_chair", &again);
     assert_eq!(ids(&page, "ways"), ["hoist_two"]);
+}
+
+#[test]
+fn training_is_asked_once_also_when_the_plan_says_what_is_there() {
+    let phone = TestPhone::with_an_owner("willow");
+    phone.ask(json!({"do": "own_quick"}));
+    let person = somebody(&phone, "A7");
+    plan(&phone, person, "bed_to_chair", &["stand_aid"], Some(1));
+    let answers = [
+        ("new", choice("nothing")),
+        ("same", choice("as_planned")),
+        ("legs", choice("part")),
+        ("follows", choice("yes")),
+        ("help", choice("steady_only")),
+        ("trained", ticks(&["stand_aid"])),
+    ];
+    let (page, met, _) = walk(&phone, person, "bed_to_chair", &answers);
+    assert_eq!(met.last().map(String::as_str), Some("trained"));
+    assert_eq!(ids(&page, "ways"), ["stand_aid"]);
+    let (_, met, _) = walk(&phone, person, "bed_to_chair", &answers);
+    assert_eq!(met, ["new", "same"]);
 }
 
 #[test]
