@@ -15,7 +15,7 @@ export async function show() {
   if (home.use === "help") {
     const { helperHome } = await import("../walks/care/people.js");
     return helperHome([home.open_sign ? openSign(home.open_sign) : null, draft(home.draft), home.notes.map((text) => para(text, "note"))],
-      [button(say("screen-care-things"), "second", () => begin(home, null), { id: "check-lift" }), pages()]);
+      [button(say("screen-care-things"), "second", () => begin(home, null), { id: "check-lift" }), pages(true)]);
   }
   return {
     title: say("screen-home"),
@@ -74,7 +74,7 @@ function saved(home) {
         icon("on")))));
 }
 
-function pages() {
+function pages(helps = false) {
   const lock = () => act(async () => {
     await ask("lock");
     session.locked = true;
@@ -83,7 +83,7 @@ function pages() {
   });
   return make("nav", { "aria-label": say("screen-pages") },
     make("ul", { class: "pages" },
-      [["screen-signs-link", "#/signs", "care"], ["screen-care-link", "#/people", "person"], ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
+      [["screen-signs-link", "#/signs", "care"], ...(helps ? [] : [["screen-care-link", "#/people", "person"]]), ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
         .map(([id, hash, mark]) => make("li", {}, make("a", { href: hash, class: "pages__link" }, icon(mark), say(id)))),
       make("li", {}, make("button", { type: "button", class: "pages__link", id: "lock", on: { click: lock } }, icon("lock"), say("screen-lock")))));
 }

@@ -79,7 +79,7 @@ fn not_as_planned_is_refused_and_told(phone: &mut Phone) {
     for fact in [
         "A1: From bed to chair",
         "I did not do this move",
-        "Not as the plan says",
+        "They are not today as the care plan says",
     ] {
         assert!(text.contains(fact), "{fact}: {text}");
     }

@@ -87,13 +87,14 @@ pub(crate) fn lines(reader: Reader<'_>, about: &About<'_>) -> Vec<String> {
         lines.push(text::plan_line(reader, plan, about.now.date_naive()));
     }
     if walk.differs_from_plan() {
-        let what = answered(walk, Q::Differs);
-        let named = what.map(|given| text::answer(reader, Q::Differs, walk.what, given));
-        lines.push(say(
-            "care-office-differs",
-            "what",
-            named.unwrap_or_default(),
-        ));
+        let ticked = answered(walk, Q::Differs).filter(|given| **given != Answer::choices([]));
+        lines.push(match ticked {
+            Some(given) => {
+                let named = text::answer(reader, Q::Differs, walk.what, given);
+                say("care-office-differs", "what", named)
+            }
+            None => words.text("care-office-not-as-planned"),
+        });
     }
     for question in FACTS {
         lines.extend(

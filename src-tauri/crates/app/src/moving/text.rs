@@ -8,7 +8,7 @@ use crate::convert::moment::from_record;
 use crate::walk::answer::Answer;
 use crate::walk::text::Reader;
 use crate::words::{Arg, message_id};
-use chrono::{Days, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate};
 use lifting::transfer::client::Move;
 use lifting::transfer::equipment::Equipment;
 use record::{CareMove, CarePerson, CarePlan};
@@ -142,7 +142,13 @@ pub(crate) fn plan_line(reader: Reader<'_>, plan: &CarePlan, today: NaiveDate) -
 /// A day of a plan in words.
 #[must_use]
 pub(crate) fn day_text(reader: Reader<'_>, day: i32, today: NaiveDate) -> String {
-    reader.words.day_text_from(day_of(day), today)
+    let day = day_of(day);
+    // The date itself, never "today": the line may be read on another day.
+    if day.year() == today.year() {
+        reader.words.day_text(day)
+    } else {
+        reader.words.day_text_from(day, today)
+    }
 }
 
 /// The day with this number since 1970-01-01.

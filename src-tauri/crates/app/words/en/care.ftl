@@ -186,6 +186,7 @@ care-office-floor = They are on the floor.
 care-office-says-no = They do not want to move now.
 care-office-signs = New today: { $signs }
 care-office-differs = Not as the plan says: { $what }
+care-office-not-as-planned = They are not today as the care plan says.
 care-office-wanted = This would make it possible: { $way }. { $equipment }. Workers: { $workers }
 care-office-untrained = I am not trained on: { $equipment }
 care-office-ask = Please tell me how to go on.

@@ -186,6 +186,7 @@ care-office-floor = La persona está en el suelo.
 care-office-says-no = La persona no quiere moverse ahora.
 care-office-signs = Nuevo hoy: { $signs }
 care-office-differs = No es como dice el plan: { $what }
+care-office-not-as-planned = La persona no está hoy como dice el plan.
 care-office-wanted = Esto lo haría posible: { $way }. { $equipment }. Personas: { $workers }
 care-office-untrained = No tengo formación para: { $equipment }
 care-office-ask = Por favor, díganme cómo seguir.

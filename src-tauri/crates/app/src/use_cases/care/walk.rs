@@ -253,7 +253,7 @@ pub(crate) fn judge(standing: &MoveStanding, today: &Today) -> (TransferRequest,
     let trained = standing.trained.as_ref().unwrap_or(&none);
     let request = TransferRequest {
         worker: today.person.clone(),
-        plan: None,
+        plan: today.plan.clone(),
         moving: request::transfer(&standing.walk(), trained),
     };
     let advice = advise(&request);

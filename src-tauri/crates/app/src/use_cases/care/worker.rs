@@ -3,11 +3,12 @@
 use crate::call::Call;
 use crate::convert::{about, body, moment, person};
 use crate::failure::Failure;
-use crate::use_cases::walk::judging::open_signs;
+use crate::use_cases::walk::judging::{followed, open_signs};
 use crate::use_cases::walk::standing::{ABOUT_KEPT, WHOLE_LIST_EVERY, kept_body};
 use crate::walk::answer::Answers;
 use crate::walk::flow::{Purpose, Walk};
 use lifting::body::Person;
+use lifting::plan::Plan;
 use std::collections::BTreeSet;
 use vault::Vault;
 
@@ -15,6 +16,8 @@ use vault::Vault;
 pub(crate) struct Today {
     /// As the judgement takes them; what was not asked is open.
     pub(crate) person: Person,
+    /// The plan they follow for their own body.
+    pub(crate) plan: Option<Plan>,
     /// Whether all that has to be asked of a worker is answered and holds.
     pub(crate) is_asked: bool,
     /// Whether one tap may say that nothing hurts: the rest is known.
@@ -50,6 +53,7 @@ pub(crate) fn today(call: &Call<'_>) -> Result<Today, Failure> {
     };
     Ok(Today {
         person: person::to_judge(&walk, &kept, open_signs(vault)?),
+        plan: followed(call)?,
         is_asked: about_known && listed && body_kept.is_some(),
         may_be_quick: about_known && listed,
     })

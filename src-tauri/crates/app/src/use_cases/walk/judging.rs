@@ -107,7 +107,10 @@ fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
 }
 
 /// The plan that is followed, as it holds today.
-fn followed(call: &Call<'_>) -> Result<Option<lifting::plan::Plan>, Failure> {
+///
+/// # Errors
+/// What reading the vault gives.
+pub(crate) fn followed(call: &Call<'_>) -> Result<Option<lifting::plan::Plan>, Failure> {
     let followed = call.vault()?.followed().active()?;
     Ok(followed.map(|followed| plan::to_judge(&followed.plan, call.now)))
 }

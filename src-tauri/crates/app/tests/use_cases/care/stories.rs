@@ -157,7 +157,7 @@ fn one_tap_leads_from_the_answer_to_the_text_for_the_office() {
     ];
     plan(&phone, person, "bed_to_chair", &["stand_aid"], Some(1));
     for (why, fact) in [
-        ("differs", "Not as the plan says"),
+        ("differs", "They are not today as the care plan says."),
         ("missing", "Stand aid. Stand aid. Workers: 1"),
     ] {
         let (page, _, _) = walk(&phone, person, "bed_to_chair", &answers);
