@@ -45,9 +45,9 @@ export async function save(show) {
   return bridge() ? opened(() => bridge().invoke("save", { show })) : null;
 }
 
-/** Saves the history in a form, as `save` does with a sealed file. */
-export async function saveReport(form) {
-  return bridge() ? opened(() => bridge().invoke("save_report", { form })) : null;
+/** Saves what `report_make` makes of the same fields, as `save` does with a sealed file. */
+export async function saveReport({ form, of }) {
+  return bridge() ? opened(() => bridge().invoke("save_report", { form, of })) : null;
 }
 
 /** What stands under "ok" in the reply; everything else is thrown. */

@@ -37,14 +37,17 @@ pub(crate) async fn save<R: Runtime>(
 #[tauri::command]
 pub(crate) async fn save_report<R: Runtime>(
     form: String,
+    of: Option<String>,
     shell: AppHandle<R>,
     keeper: State<'_, Arc<Keeper>>,
 ) -> Result<String, String> {
     let keeper = Arc::clone(&keeper);
     let folder = folder_for(&shell);
-    tauri::async_runtime::spawn_blocking(move || keeper.save_report(&form, folder.as_deref()))
-        .await
-        .map_err(|_| "the app is closing".to_owned())
+    tauri::async_runtime::spawn_blocking(move || {
+        keeper.save_report(&form, of.as_deref(), folder.as_deref())
+    })
+    .await
+    .map_err(|_| "the app is closing".to_owned())
 }
 
 fn folder_for<R: Runtime>(shell: &AppHandle<R>) -> Option<PathBuf> {

@@ -9,32 +9,34 @@ import { painChart, waysChart, weeksChart } from "./charts.js";
 /** How far back, as last chosen. */
 let span = "84";
 
-export async function show() {
+export async function show({ id = null }) {
   await useStyle("./review.css", import.meta.url);
   const found = make("div", {});
-  await fill(found);
+  const of = await fill(found, id);
   return {
-    title: say("screen-back-title"),
-    back: "#/history",
+    title: of ?? say("screen-back-title"),
+    back: id === null ? "#/history" : "#/hand/people",
     body: [
-      heading(say("screen-back-title")),
-      para(say("screen-back-lead")),
+      heading(of ?? say("screen-back-title")),
+      para(say(id === null ? "screen-back-lead" : "screen-back-theirs")),
       spans((chosen) => act(async () => {
         span = chosen;
-        await fill(found);
+        await fill(found, id);
       })),
       found,
-      link(say("screen-back-out"), "#/out", { class: "button", id: "take-out" }),
+      link(say("screen-back-out"), id === null ? "#/out" : `#/person/${id}/out`, { class: "button", id: "take-out" }),
     ],
   };
 }
 
-async function fill(found) {
-  const reply = await ask("look_back", { since_days: span === "all" ? null : Number(span) });
+/** Asks and draws; gives whose it is, null for one's own. */
+async function fill(found, id) {
+  const reply = await ask("look_back", { since_days: span === "all" ? null : Number(span), of: id });
   found.replaceChildren(...reply.passages.map((passage) => section(passage.title,
     PICTURES[passage.id]?.(reply),
     passage.sentences.map((sentence) => para(sentence)),
     TABLES[passage.id] ? fold(say("screen-back-table"), { class: "numbers" }, TABLES[passage.id](reply)) : null)));
+  return reply.of;
 }
 
 function spans(changed) {

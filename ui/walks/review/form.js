@@ -6,17 +6,17 @@ import { act } from "../../router.js";
 import { say } from "../../words.js";
 import { useStyle } from "../style.js";
 
-export async function show({ form }) {
-  const [summary] = await Promise.all([ask("report_summary", { form }), useStyle("./review.css", import.meta.url)]);
+export async function show({ form, id = null }) {
+  const [summary] = await Promise.all([ask("report_summary", { form, of: id }), useStyle("./review.css", import.meta.url)]);
   const made = make("div", {});
   const making = button(say("screen-out-make"), "main", () => act(async () => {
-    fill(made, form, await ask("report_make", { form }));
+    fill(made, { form, of: id }, await ask("report_make", { form, of: id }));
     making.remove();
     made.querySelector("h2").focus();
   }), { id: "make" });
   return {
     title: say("screen-out-title"),
-    back: "#/out",
+    back: id === null ? "#/out" : `#/person/${id}/out`,
     body: [
       heading(say(TITLES[form])),
       section(say("screen-out-leaves"), list(summary.leaves)),
@@ -32,14 +32,14 @@ function list(lines) {
   return make("ul", {}, lines.map((text) => make("li", { text })));
 }
 
-function fill(made, form, file) {
+function fill(made, asked, file) {
   const told = make("p", { class: "hint", id: "told" });
   const tell = (text) => {
     told.textContent = text;
     announce(text);
   };
   const save = () => act(async () => {
-    const saved = await saveReport(form);
+    const saved = await saveReport(asked);
     if (saved) {
       tell(say("screen-out-saved-at", { path: saved.path }));
     } else {

@@ -130,9 +130,13 @@ impl App {
     pub fn save_report(
         &self,
         form: &str,
+        of: Option<&str>,
         write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
     ) -> String {
-        self.save(&json!({ "do": "report_make", "form": form }), write)
+        self.save(
+            &json!({ "do": "report_make", "form": form, "of": of }),
+            write,
+        )
     }
 
     fn save(

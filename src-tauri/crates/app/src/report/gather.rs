@@ -30,13 +30,28 @@ pub(crate) fn gather(
         }
     }
     told.reverse();
+    Ok(report_of(told, since, now))
+}
+
+/// What was told, oldest first, with what it says together.
+pub(super) fn report_of(
+    told: Vec<Told>,
+    since: Option<NaiveDate>,
+    now: DateTime<FixedOffset>,
+) -> Report {
     let kept: Vec<KeptLift> = told.iter().map(kept).collect();
-    Ok(Report {
+    Report {
+        of: None,
         made: now,
         since,
         review: look_back(&kept, day(now)),
         told,
-    })
+    }
+}
+
+/// Whether it is not from before `since`.
+pub(super) fn since_is(since: Option<NaiveDate>, told: &Told) -> bool {
+    since.is_none_or(|since| told.at.date_naive() >= since)
 }
 
 fn tell(lift: Lift, check_ins: &[CheckIn]) -> Told {

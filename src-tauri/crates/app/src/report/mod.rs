@@ -6,6 +6,7 @@ mod fhir;
 mod gather;
 mod note;
 mod page;
+mod received;
 mod sheet;
 
 pub(crate) use csv::table;
@@ -13,6 +14,7 @@ pub(crate) use fhir::bundle;
 pub(crate) use gather::{date_of, gather};
 pub(crate) use note::{Passage, date_text, note, passages};
 pub(crate) use page::page;
+pub(crate) use received::gather_received;
 pub(crate) use sheet::Paper;
 
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -22,6 +24,8 @@ use record::{Outcome, Way};
 /// The facts that leave.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Report {
+    /// Whose it is, by the name they have here; `None`: of whoever uses this phone.
+    pub(crate) of: Option<String>,
     /// When it was made.
     pub(crate) made: DateTime<FixedOffset>,
     /// The first day it looks at; `None` for everything.
@@ -41,7 +45,7 @@ pub(crate) struct Told {
     pub(crate) title: String,
     /// The advice that was shown.
     pub(crate) advised: Outcome,
-    /// The version of the rules behind it.
+    /// The version of the rules behind it; empty where it was not handed over.
     pub(crate) rules: String,
     /// Whether it was done.
     pub(crate) done: bool,

@@ -17,11 +17,20 @@ pub(crate) fn note(report: &Report, reader: Reader<'_>) -> String {
             "report-note-title",
             &[("day", date_text(words, report.made.date_naive()))],
         ),
-        words.text("report-note-own"),
+        told_by(report, words),
     ];
     lines.extend(sentences(report, reader));
     lines.push(words.text("report-note-limits"));
     lines.join("\n")
+}
+
+/// Who told it.
+#[must_use]
+pub(super) fn told_by(report: &Report, words: &Words) -> String {
+    match &report.of {
+        Some(name) => words.format("report-note-of", &[("name", Arg::text(name.as_str()))]),
+        None => words.text("report-note-own"),
+    }
 }
 
 /// What the look back says, one sentence each.

@@ -19,7 +19,7 @@ pub(crate) fn page(report: &Report, reader: Reader<'_>, paper: Paper) -> Result<
                 "report-page-made",
                 &[("day", note::date_text(words, report.made.date_naive()))],
             ),
-            words.text("report-note-own"),
+            note::told_by(report, words),
         ],
         sections: passages(report, reader)
             .into_iter()

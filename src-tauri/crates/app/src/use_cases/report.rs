@@ -1,13 +1,15 @@
 //! Looking back, and taking it out of the app: what leaves is told first.
 
+use super::handoff::people;
 use crate::base64;
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::report::{
-    Paper, Passage, Report, bundle, date_of, date_text, gather, note, page, passages, table,
+    Paper, Passage, Report, bundle, date_of, date_text, gather, gather_received, note, page,
+    passages, table,
 };
 use crate::walk::text::Reader;
-use crate::words::{Rounding, Units, message_id};
+use crate::words::{Arg, Rounding, Units, message_id};
 use chrono::{Days, NaiveDate};
 use door::ErrorCode;
 use lifting::review::{Pain, Variety, Week};
@@ -22,11 +24,15 @@ const MOST_DAYS: u32 = 3_653;
 pub(crate) struct Span {
     #[serde(default)]
     since_days: Option<u32>,
+    /// The pairing whose histories are looked at; without it, the own one.
+    #[serde(default)]
+    of: Option<String>,
 }
 
 /// The reply of `look_back`: what is said, then what the pictures are drawn from.
 #[derive(Debug, Serialize)]
 pub(crate) struct LookBack {
+    of: Option<String>,
     passages: Vec<Passage>,
     pain: Vec<PainSeries>,
     weeks: Vec<WeekBar>,
@@ -69,10 +75,11 @@ struct WayShare {
 /// # Errors
 /// `out_of_range` for `since_days`; what the vault gives.
 pub(crate) fn look_back(call: &mut Call<'_>, asked: Span) -> Result<LookBack, Failure> {
-    let report = report(call, asked.since_days)?;
+    let report = report(call, asked.since_days, asked.of.as_deref())?;
     let reader = call.reader()?;
     let Variety { used, .. } = &report.review.variety;
     Ok(LookBack {
+        of: report.of.clone(),
         passages: passages(&report, reader),
         pain: report
             .review
@@ -98,7 +105,7 @@ pub(crate) fn look_back(call: &mut Call<'_>, asked: Span) -> Result<LookBack, Fa
     })
 }
 
-fn report(call: &Call<'_>, since_days: Option<u32>) -> Result<Report, Failure> {
+fn report(call: &Call<'_>, since_days: Option<u32>, of: Option<&str>) -> Result<Report, Failure> {
     if since_days.is_some_and(|days| !(1..=MOST_DAYS).contains(&days)) {
         return Err(Failure::at(ErrorCode::OutOfRange, "since_days"));
     }
@@ -106,7 +113,15 @@ fn report(call: &Call<'_>, since_days: Option<u32>) -> Result<Report, Failure> {
         let today = call.now.date_naive();
         today.checked_sub_days(Days::new(u64::from(days) - 1))
     });
-    gather(call.vault()?, since, call.now)
+    let Some(id) = of else {
+        return gather(call.vault()?, since, call.now);
+    };
+    let paired = people::find(call, id, "of")?;
+    let report = gather_received(call.vault()?, paired.id, since, call.now, call.reader()?)?;
+    Ok(Report {
+        of: Some(paired.name),
+        ..report
+    })
 }
 
 fn series(pain: &Pain, report: &Report, reader: Reader<'_>) -> PainSeries {
@@ -148,6 +163,8 @@ pub(crate) struct Wanted {
     form: String,
     #[serde(default)]
     since_days: Option<u32>,
+    #[serde(default)]
+    of: Option<String>,
 }
 
 /// In what form it leaves.
@@ -212,15 +229,20 @@ pub(crate) struct Summary {
 /// `not_a_choice` for `form`, `out_of_range` for `since_days`; what the vault gives.
 pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summary, Failure> {
     let form = Form::from_id(&asked.form)?;
-    let report = report(call, asked.since_days)?;
+    let report = report(call, asked.since_days, asked.of.as_deref())?;
     let words = call.reader()?.words;
     let (first, last) = (report.told.first(), report.told.last());
     let mut leaves = Vec::new();
+    let (lifts, stays) = match &report.of {
+        Some(_) => ("report-leaves-theirs", "report-stays-theirs"),
+        None => ("report-leaves-lifts", "report-stays"),
+    };
     if let (Some(first), Some(last)) = (first, last) {
         let day = |day: NaiveDate| date_text(words, day);
         leaves.push(words.format(
-            "report-leaves-lifts",
+            lifts,
             &[
+                ("name", Arg::text(report.of.clone().unwrap_or_default())),
                 ("n", report.review.counts.entries.into()),
                 ("first", day(first.at.date_naive())),
                 ("last", day(last.at.date_naive())),
@@ -232,7 +254,7 @@ pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summa
     }
     Ok(Summary {
         leaves,
-        stays: vec![words.text("report-stays")],
+        stays: vec![words.text(stays)],
         open: words.text("report-open"),
     })
 }
@@ -252,7 +274,7 @@ pub(crate) struct Made {
 /// As [`report_summary`]; `not_found` when there is nothing to take out.
 pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Failure> {
     let form = Form::from_id(&asked.form)?;
-    let report = report(call, asked.since_days)?;
+    let report = report(call, asked.since_days, asked.of.as_deref())?;
     if report.told.is_empty() {
         return Err(Failure::new(ErrorCode::NotFound));
     }

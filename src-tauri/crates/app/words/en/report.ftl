@@ -2,6 +2,7 @@
 
 report-date = { $day } { $month } { $year }
 report-nothing = Nothing is kept in this time.
+report-no-title = A lift without a name
 report-holder = The person who uses this phone
 
 ## Pain, by when it was asked
@@ -69,6 +70,7 @@ report-page-title = Looking back on lifting and pain
 report-page-made = Made on { $day } with Heftwell.
 report-note-title = Heftwell, look back of { $day }
 report-note-own = Told by the person. Not checked by a clinician.
+report-note-of = Told by { $name } and handed over. Not examined.
 report-note-limits = These are the person's own notes. They show no cause and set no limit.
 
 ## A document
@@ -95,4 +97,10 @@ report-leaves-csv = Each lift as a row, with what it was, the advice and your pa
 report-leaves-fhir = Each lift and pain score, in a form that clinic software reads.
 report-leaves-pdf = One page with counts, pain and ways.
 report-stays = Your passphrase, your answers about health, and warning signs.
+report-leaves-theirs =
+    { $n ->
+        [one] One entry that { $name } handed over: { $last }.
+       *[other] { $n } entries that { $name } handed over, from { $first } to { $last }.
+    }
+report-stays-theirs = What you noted of them, and their plans.
 report-open = This is not sealed. Whoever gets it can read it.

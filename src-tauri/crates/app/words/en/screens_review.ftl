@@ -2,6 +2,7 @@
 
 screen-back-title = Looking back
 screen-back-lead = What you noted, put together. It shows no cause and sets no limit.
+screen-back-theirs = What they handed over, put together. It shows no cause and sets no limit.
 screen-back-span = How far back
 screen-back-12-weeks = 12 weeks
 screen-back-year = One year

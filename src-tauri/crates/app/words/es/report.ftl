@@ -2,6 +2,7 @@
 
 report-date = { $day } de { $month } de { $year }
 report-nothing = No hay nada guardado en este tiempo.
+report-no-title = Un levantamiento sin nombre
 report-holder = La persona que usa este teléfono
 
 ## Dolor, según cuándo se preguntó
@@ -69,6 +70,7 @@ report-page-title = Mirar atrás: cargas y dolor
 report-page-made = Hecho el { $day } con Heftwell.
 report-note-title = Heftwell, mirada atrás del { $day }
 report-note-own = Lo cuenta la persona. Ningún profesional lo ha revisado.
+report-note-of = Lo cuenta { $name } y lo entregó. Sin examen.
 report-note-limits = Son notas de la propia persona. No muestran causas ni fijan límites.
 
 ## Un documento
@@ -95,4 +97,10 @@ report-leaves-csv = Cada levantamiento en una fila, con qué era, el consejo y s
 report-leaves-fhir = Cada levantamiento y cada dolor, en una forma que lee el programa de una clínica.
 report-leaves-pdf = Una página con cuentas, dolor y formas.
 report-stays = Su contraseña, sus respuestas sobre su salud y las señales de alarma.
+report-leaves-theirs =
+    { $n ->
+        [one] Una entrada que entregó { $name }: { $last }.
+       *[other] { $n } entradas que entregó { $name }, del { $first } al { $last }.
+    }
+report-stays-theirs = Lo que usted anotó y sus planes.
 report-open = Esto no va sellado. Quien lo reciba puede leerlo.

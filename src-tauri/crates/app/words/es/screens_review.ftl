@@ -2,6 +2,7 @@
 
 screen-back-title = Mirar atrás
 screen-back-lead = Lo que usted anotó, todo junto. No muestra causas ni fija límites.
+screen-back-theirs = Lo que entregó, todo junto. No muestra causas ni fija límites.
 screen-back-span = Hasta cuándo
 screen-back-12-weeks = 12 semanas
 screen-back-year = Un año

@@ -14,7 +14,7 @@ const APP: &str = "Heftwell";
 pub(super) fn opening(report: &Report, reader: Reader<'_>, ids: &Ids) -> Vec<Value> {
     vec![
         entry(&ids.composition, composition(report, reader, ids)),
-        entry(&ids.patient, patient(reader, ids)),
+        entry(&ids.patient, patient(report, reader, ids)),
         entry(&ids.device, device(report, ids)),
     ]
 }
@@ -49,9 +49,12 @@ fn composition(report: &Report, reader: Reader<'_>, ids: &Ids) -> Value {
     })
 }
 
-/// The person whose phone it is. No name: whoever takes the document knows from whom it came.
-fn patient(reader: Reader<'_>, ids: &Ids) -> Value {
-    let holder = reader.words.text("report-holder");
+/// The person who told it: whose phone it is, without a name, or the name that somebody has here.
+fn patient(report: &Report, reader: Reader<'_>, ids: &Ids) -> Value {
+    let holder = report
+        .of
+        .clone()
+        .unwrap_or_else(|| reader.words.text("report-holder"));
     json!({
         "resourceType": "Patient",
         "id": ids.patient.text(),
@@ -62,10 +65,10 @@ fn patient(reader: Reader<'_>, ids: &Ids) -> Value {
 
 fn device(report: &Report, ids: &Ids) -> Value {
     let app = env!("CARGO_PKG_VERSION");
-    let rules = report
-        .told
-        .last()
-        .map_or(RULE_VERSION, |told| told.rules.as_str());
+    let rules = report.told.last().map(|told| told.rules.as_str());
+    let rules = rules
+        .filter(|rules| !rules.is_empty())
+        .unwrap_or(RULE_VERSION);
     let line = format!("{APP} {app}, {rules}");
     json!({
         "resourceType": "Device",

@@ -9,5 +9,6 @@ mod many;
 mod pairing;
 mod plans;
 mod refusals;
+mod review;
 mod scanning;
 pub(crate) mod screens;
