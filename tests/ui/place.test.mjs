@@ -46,9 +46,9 @@ test("back leads to the question before, to the check page, or home", () => {
   assert.equal(backOf({}), "#/home");
 });
 
-test("only start, unlock and the warning signs open while locked", () => {
+test("only start, unlock, the warning signs and what to do when a move goes wrong open while locked", () => {
   const open = new Set(ROUTES.map(([, screen]) => screen).filter((screen) => !needsUnlock(screen)));
-  assert.deepEqual([...open].sort(), ["signs", "start", "unlock"]);
+  assert.deepEqual([...open].sort(), ["signs", "start", "unlock", "walks/care/stop"]);
 });
 
 test("every route has a screen file and every screen file a route", () => {

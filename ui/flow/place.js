@@ -51,7 +51,7 @@ export const ROUTES = [
 ];
 
 /** Screens that may be seen while the vault is locked. */
-const OPEN_TO_ALL = new Set(["start", "unlock", "signs"]);
+const OPEN_TO_ALL = new Set(["start", "unlock", "signs", "walks/care/stop"]);
 
 /**
  * Finds the screen for an address.
