@@ -30,6 +30,24 @@ pub(crate) const HELPED: [&str; 8] = [
     "pause",
 ];
 
+/// Signs to stop that can be written down. What the worker's own body said is not among them: it is nobody's
+/// business but theirs, and the log is handed over.
+pub(crate) fn seen() -> impl Iterator<Item = StopSign> {
+    StopSign::ALL
+        .iter()
+        .copied()
+        .filter(|sign| *sign != StopSign::OwnPain)
+}
+
+/// The message for a sign as it stands in the log, which others read.
+#[must_use]
+pub(crate) fn seen_word(sign: StopSign) -> String {
+    match sign {
+        StopSign::TooHeavy => "care-seen-too-heavy".to_owned(),
+        _ => message_id("move-stop", sign.id()),
+    }
+}
+
 /// The command `move_keep`.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -120,7 +138,7 @@ fn open_shift(vault: &Vault, now: record::Moment) -> Result<ShiftId, VaultError>
 }
 
 fn check_signs(signs: &[String]) -> Result<(), Failure> {
-    let known = |id: &String| StopSign::from_id(id).is_some();
+    let known = |id: &String| seen().any(|sign| sign.id() == id);
     if signs.iter().all(known) {
         Ok(())
     } else {
@@ -162,9 +180,11 @@ pub(crate) fn move_entry(call: &mut Call<'_>, asked: OneEntry) -> Result<EntryVi
         text: super::shift::line(reader, &entry),
         result: entry.result.id(),
         helped: HELPED.iter().map(|id| named("care-helped", id)).collect(),
-        signs: StopSign::ALL
-            .iter()
-            .map(|sign| named("move-stop", sign.id()))
+        signs: seen()
+            .map(|sign| IdText {
+                id: sign.id().to_owned(),
+                text: reader.words.text(&seen_word(sign)),
+            })
             .collect(),
         ticked: entry.helped.iter().chain(&entry.signs).cloned().collect(),
     })
