@@ -35,7 +35,7 @@ function look(way) {
   const equipment = way.equipment.map(({ text }) => text).join(", ");
   return make("div", { class: "care-look note" }, wayPicture(way.way),
     make("ol", { class: "care-words" }, way.words.map((text) => make("li", { text }))),
-    make("p", { class: "care-with", text: `${way.people}. ${say("screen-care-with")}: ${equipment || say("screen-care-without")}` }));
+    make("p", { class: "care-with", text: equipment ? `${way.people}. ${say("screen-care-with")}: ${equipment}` : `${way.people}. ${say("screen-care-without")}` }));
 }
 
 function buttons(card, first, planned) {

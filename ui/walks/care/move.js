@@ -21,7 +21,7 @@ export async function show({ question = null }) {
 
 const KINDS = {
   question(page) {
-    return screen(page, page.question.title, page.question.kind === "choice" ? choice(page) : choices(page), say("screen-place", page.place));
+    return screen(page, page.question.title, page.question.kind === "choice" ? choice(page) : choices(page));
   },
 
   own(page) {
@@ -47,8 +47,8 @@ const KINDS = {
   },
 };
 
-function screen(page, title, body, bar = null) {
-  return { title: `${title} – ${page.person.code}`, back: backOfMove(page), home: true, bar, body: [whoIsIt(page.person, page.move_text), body].flat() };
+function screen(page, title, body) {
+  return { title: `${title} – ${page.person.code}`, back: backOfMove(page), home: true, body: [whoIsIt(page.person, page.move_text), body].flat() };
 }
 
 function choice({ question, facts: lines }) {

@@ -1,6 +1,6 @@
 /** The people that somebody helps, and the home page of who does that most. */
 import { ask } from "../../backend.js";
-import { heading, link, make, para, section } from "../../make.js";
+import { heading, link, make, para } from "../../make.js";
 import { takeNotice } from "../../notice.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
@@ -25,8 +25,7 @@ async function inside() {
     make("ul", { class: "care-tiles" }, people.map(({ id, code, picture }) => make("li", {},
       make("a", { href: `#/person/${id}`, class: "care-tile care-tile--code", "data-person": code }, personPicture(picture), make("span", { text: code }))))),
     link(say("screen-care-new"), "#/person-new", { class: "button button--main", id: "person-new" }),
-    section(say("screen-care-title"), make("ul", { class: "rows" },
-      row("shift", "#/shift", "history"), row("trained", "#/trained", "tick"))));
+    make("ul", { class: "rows" }, row("shift", "#/shift", "history"), row("trained", "#/trained", "tick")));
 }
 
 const row = (id, hash, sign) => make("li", {}, make("a", { href: hash, class: "pages__link", id }, icon(sign), say(ROWS[id])));

@@ -202,6 +202,7 @@ care-entry-helped = What helped: { $what }
 care-told-copied = Text copied for the office
 care-told-shared = Text shared with the office
 care-told-said = Office told in person or by phone
+care-seen-too-heavy = It was heavier than thought.
 care-helped-talked = I told them each step
 care-helped-slower = We went slower
 care-helped-second-worker = A second worker

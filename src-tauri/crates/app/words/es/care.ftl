@@ -202,6 +202,7 @@ care-entry-helped = Lo que ayudó: { $what }
 care-told-copied = Texto copiado para la oficina
 care-told-shared = Texto enviado a la oficina
 care-told-said = Oficina avisada en persona o por teléfono
+care-seen-too-heavy = Pesaba más de lo pensado.
 care-helped-talked = Dije cada paso
 care-helped-slower = Fuimos más despacio
 care-helped-second-worker = Otra persona de ayuda

@@ -131,12 +131,17 @@ pub(crate) fn line(reader: Reader<'_>, entry: &MoveEntry) -> String {
     if let Some(way) = entry.way.as_deref().and_then(PeopleWay::from_id) {
         parts.push(words.text(&message_id("way", way.id())));
     }
-    parts.extend(entry.equipment.iter().map(|id| equipment_name(reader, id)));
+    for id in &entry.equipment {
+        let name = equipment_name(reader, id);
+        if !parts.contains(&name) {
+            parts.push(name);
+        }
+    }
     if let Some(workers) = entry.workers.filter(|count| *count > 0) {
         parts.push(words.format("care-people", &[("workers", Arg::count(workers))]));
     }
     let known = entry.signs.iter().filter_map(|id| StopSign::from_id(id));
-    parts.extend(known.map(|sign| words.text(&message_id("move-stop", sign.id()))));
+    parts.extend(known.map(|sign| words.text(&super::log::seen_word(sign))));
     let helped = entry
         .helped
         .iter()

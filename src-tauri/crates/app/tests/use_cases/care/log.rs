@@ -105,6 +105,17 @@ fn a_move_that_nearly_went_wrong_becomes_proof_and_stays_it() {
 }
 
 #[test]
+fn what_the_own_body_said_cannot_be_written_down() {
+    let phone = worker("willow");
+    let person = somebody(&phone, "A7");
+    let id = done(&phone, person);
+    let own = json!({"do": "move_more", "id": id, "near_miss": true, "signs": ["own_pain"]});
+    assert_eq!(phone.refused(own), "not_a_choice at signs");
+    let entry = phone.ask(json!({"do": "move_entry", "id": id}));
+    assert!(!entry["signs"].to_string().contains("own_pain"), "{entry}");
+}
+
+#[test]
 fn only_what_was_offered_can_be_said_to_be_used() {
     let phone = worker("willow");
     let person = somebody(&phone, "A7");
