@@ -46,6 +46,11 @@ test("back leads to the question before, to the check page, or home", () => {
   assert.equal(backOf({}), "#/home");
 });
 
+test("no two screens have the same address", () => {
+  const shapes = ROUTES.map(([pattern]) => pattern.replace(/:\w+/g, ":"));
+  assert.deepEqual(shapes, [...new Set(shapes)]);
+});
+
 test("only start, unlock, the warning signs and what to do when a move goes wrong open while locked", () => {
   const open = new Set(ROUTES.map(([, screen]) => screen).filter((screen) => !needsUnlock(screen)));
   assert.deepEqual([...open].sort(), ["signs", "start", "unlock", "walks/care/stop"]);

@@ -154,7 +154,7 @@ fn moving_people(phone: &mut Phone, look: Look<'_>) {
     phone.tap("#said");
     low_work(phone, look);
     on_the_floor(phone, look);
-    phone.open("person-code/1");
+    phone.open("care-code/1");
     look(phone, "person-code");
     phone.open("trained");
     look(phone, "trained");

@@ -26,6 +26,7 @@ export function adviceBody({ card, planned }) {
     section(say("screen-care-before-checks"), list(card.checks, "tick")),
     first ? section(say("screen-care-steps"), make("ol", { class: "care-steps" }, first.steps.map((text) => make("li", { text }))), readAloud(card.speech)) : null,
     section(say("screen-care-stop"), list(card.stop_signs, "stop", "care-stop")),
+    first ? section(say("screen-care-after"), para(say("screen-care-after-what"))) : null,
     buttons(card, first, planned),
     explained(card, first),
   ].flat();

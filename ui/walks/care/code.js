@@ -13,7 +13,7 @@ export async function show({ id = null }) {
   const kept = id === null ? null : (await ask("person", { id: Number(id) })).person;
   const { suggest, pictures } = await ask("people");
   const start = kept ?? suggest;
-  const back = kept ? `#/person/${id}` : "#/people";
+  const back = kept ? `#/care/${id}` : "#/people";
   const field = make("name-field", { props: { name: { id: "code", label: say("screen-care-code"), hint: say("screen-care-code-what") } } });
   field.querySelector("input").value = start.code;
   const keep = (picture) => act(async () => {
@@ -23,7 +23,7 @@ export async function show({ id = null }) {
       return;
     }
     const { id: number } = await ask("person_keep", { id: kept?.id ?? null, code, picture });
-    kept ? goBack(back) : swap(`#/person/${number}`);
+    kept ? goBack(back) : swap(`#/care/${number}`);
   }, { field: "code" });
   return {
     title: say("screen-care-code-title"),

@@ -4,7 +4,7 @@ import { heading, link, make, para } from "../../make.js";
 import { takeNotice } from "../../notice.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
-import { ready } from "./parts.js";
+import { ready, whoIsIt } from "./parts.js";
 import { personPicture } from "./pictures.js";
 
 export async function show() {
@@ -19,12 +19,13 @@ export async function helperHome(first, last) {
 }
 
 async function inside() {
-  const { people } = await ask("people");
+  const { people, draft } = await ask("people");
   return make("div", {},
+    draft ? make("div", { class: "prompt" }, para(say("screen-draft-text")), whoIsIt(draft.person, draft.move_text), link(say("screen-draft-go-on"), "#/move", { class: "button", id: "go-on-move" })) : null,
     para(say(people.length ? "screen-care-lead" : "screen-care-none")),
     make("ul", { class: "care-tiles" }, people.map(({ id, code, picture }) => make("li", {},
-      make("a", { href: `#/person/${id}`, class: "care-tile care-tile--code", "data-person": code }, personPicture(picture), make("span", { text: code }))))),
-    link(say("screen-care-new"), "#/person-new", { class: "button button--main", id: "person-new" }),
+      make("a", { href: `#/care/${id}`, class: "care-tile care-tile--code", "data-person": code }, personPicture(picture), make("span", { text: code }))))),
+    link(say("screen-care-new"), "#/care-new", { class: "button button--main", id: "person-new" }),
     make("ul", { class: "rows" }, row("shift", "#/shift", "history"), row("trained", "#/trained", "tick")));
 }
 

@@ -3,7 +3,6 @@ import { ask } from "../../backend.js";
 import { button, fold, heading, link, make, para, section } from "../../make.js";
 import { act, redraw, swap } from "../../router.js";
 import { say } from "../../words.js";
-import { icon } from "../../pictures/icons.js";
 import { facts, ready, whoIsIt } from "./parts.js";
 import { movePicture } from "./pictures.js";
 import { startMove } from "./walk.js";
@@ -31,13 +30,13 @@ export async function show({ id }) {
       heading(say("screen-care-move-title")),
       section(say("screen-care-moves-known"), noted.length === 0 ? null : make("ul", { class: "rows" }, noted.map(({ what, text, note }) => make("li", {},
         make("button", { type: "button", class: "row care-row", "data-move": what, on: { click: () => start(what) } },
-          movePicture(what), make("span", { class: "row__name", text }), make("span", { class: "row__note", text: note }), icon("on")))))),
+          movePicture(what), make("span", { class: "care-row__words" }, make("span", { class: "row__name", text }), make("span", { class: "row__note", text: note }))))))),
       section(noted.length ? say("screen-care-moves-all") : "", make("ul", { class: "care-tiles" }, others.map(({ what, text }) => make("li", {},
         make("button", { type: "button", class: "care-tile", "data-move": what, on: { click: () => start(what) } }, movePicture(what), make("span", { text })))))),
       section(say("screen-care-known-title"), facts(known),
         link(say("screen-care-plan"), `#/care-plan/${person.id}`, { class: "button", id: "plan" }),
         known.length ? button(say("screen-care-forget"), "second", forget, { id: "forget" }) : null,
-        link(say("screen-care-edit"), `#/person-code/${person.id}`, { class: "button", id: "edit" }),
+        link(say("screen-care-edit"), `#/care-code/${person.id}`, { class: "button", id: "edit" }),
         fold(say("screen-care-drop"), {}, para(say("screen-care-drop-sure")), button(say("screen-care-drop"), "second", drop, { id: "drop" }))),
     ],
   };

@@ -43,7 +43,7 @@ async function pickMove(id) {
   told = {};
   return {
     title: `${say("screen-care-plan-pick")} – ${person.code}`,
-    back: `#/person/${id}`,
+    back: `#/care/${id}`,
     home: true,
     body: [
       whoIsIt(person),
@@ -69,7 +69,7 @@ const KINDS = {
     const drop = () => act(async () => {
       await ask("care_plan_drop", { person: Number(person), move });
       told = {};
-      swap(`#/person/${person}`);
+      swap(`#/care/${person}`);
     });
     return make("div", { class: "question" },
       make("fieldset", {}, make("legend", {}, heading(title)), view.plan ? facts([view.plan.text]) : null, para(say("screen-care-plan-strict"), "hint"), list),
@@ -106,7 +106,7 @@ const KINDS = {
       act(async () => {
         await ask("care_plan_keep", { person: Number(person), move, ways: told.ways, workers: told.workers ?? null, issued_by: told.issued_by ?? "other", issued_on: field.text.trim() });
         told = {};
-        swap(`#/person/${person}`);
+        swap(`#/care/${person}`);
       }, { field: "day" });
     };
     return make("form", { class: "question", novalidate: true, on: { submit: keep } }, heading(title), field, actions(submit(say("screen-care-plan-keep"), "keep")));

@@ -29,7 +29,7 @@ export async function movePageHere(question = null) {
 }
 
 /** One step back from a page of the walk: an earlier question, or the person. */
-export const backOfMove = ({ back, person }) => (back === null ? `#/person/${person.id}` : `#/move/${back}`);
+export const backOfMove = ({ back, person }) => (back === null ? `#/care/${person.id}` : `#/move/${back}`);
 
 function follow(page) {
   coming = { hash: hashOfMove(page), page };

@@ -1,11 +1,12 @@
 //! The people who are helped: by code and picture, never by name unless the employer allows it.
 
+use super::standing::MoveStanding;
 use crate::call::Call;
 use crate::card::IdText;
 use crate::convert::moment;
 use crate::failure::Failure;
 use crate::moving::people::{MoveRow, PICTURES, Who, moves};
-use crate::moving::text::person_lines;
+use crate::moving::text::{move_name, person_lines};
 use crate::use_cases::Nothing;
 use crate::use_cases::keep::{Kept, not_found_at_id};
 use crate::words::message_id;
@@ -26,6 +27,14 @@ pub(crate) struct People {
     /// A code and a picture that nobody has yet.
     suggest: Suggest,
     pictures: Vec<IdText>,
+    /// The walk that is not finished.
+    draft: Option<OpenMove>,
+}
+
+#[derive(Debug, Serialize)]
+struct OpenMove {
+    person: Who,
+    move_text: String,
 }
 
 #[derive(Debug, Serialize)]
@@ -50,7 +59,16 @@ pub(crate) fn people(call: &mut Call<'_>, _: Nothing) -> Result<People, Failure>
         .find(|code| people.iter().all(|who| who.code != *code));
     let is_free = |picture: &&&str| people.iter().all(|who| who.picture != ***picture);
     let free_picture = PICTURES.iter().find(is_free);
+    let draft = match MoveStanding::open(call) {
+        Ok(standing) => Some(OpenMove {
+            move_text: move_name(call.reader()?, standing.what.id()),
+            person: standing.who(),
+        }),
+        Err(failure) if failure.code == ErrorCode::NoDraft => None,
+        Err(failure) => return Err(failure),
+    };
     Ok(People {
+        draft,
         suggest: Suggest {
             code: free_code.unwrap_or_default(),
             picture: free_picture.copied().unwrap_or(PICTURES[0]),

@@ -347,6 +347,8 @@ fn an_app_that_is_killed_opens_where_it_was_and_an_old_walk_is_dropped() {
     phone.ask(json!({"do": "move_start", "person": person, "move": "bed_to_chair"}));
     phone.ask(json!({"do": "move_answer", "question": "new", "answer": {"choice": "nothing"}}));
     phone.kill_and_unlock();
+    let draft = phone.ask(json!({"do": "people"}))["draft"].clone();
+    assert_eq!(draft["person"]["code"], "A7");
     let page = phone.ask(json!({"do": "move_page"}));
     assert_eq!(page["question"]["id"], "legs");
     assert_eq!(page["back"], "new");
