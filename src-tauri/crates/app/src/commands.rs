@@ -3,7 +3,7 @@
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::handoff::{accepting, card, pair, people, question, scan, showing, summary};
-use crate::use_cases::plan::{following, making};
+use crate::use_cases::plan::{following, making, preview};
 use crate::use_cases::{
     care, erase, first_start, hello, history, home, keep, morning, passphrase, report, saved,
     settings, signs, unlock, walk,
@@ -136,6 +136,7 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "plan_new", unlocked, making::plan_new;
     "plan_edit", unlocked, making::plan_edit;
     "plan_set", unlocked, making::plan_set;
+    "plan_preview", unlocked, preview::plan_preview;
     "plan_list", unlocked, making::plan_list;
     "plan_now", unlocked, following::plan_now;
     "plan_stop", unlocked, following::plan_stop;

@@ -93,6 +93,47 @@ fn what_is_set_is_kept() {
     assert_eq!(field(&cleared, "ceiling_waist")["text"], "Not set");
 }
 
+/// The pattern: at most 10 kg, 6 kg from the floor, and squat and lunge first.
+#[test]
+fn a_preview_asks_the_judgement_itself() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    let preview = phone.ask(json!({"do": "plan_preview", "id": id}));
+    let outcomes: Vec<(&str, &str)> = preview["loads"]
+        .as_array()
+        .expect("loads")
+        .iter()
+        .map(|load| {
+            let text = |field: &str| load[field].as_str().expect("text");
+            assert!(!text("why").is_empty() && !text("answer").is_empty());
+            (text("load"), text("outcome"))
+        })
+        .collect();
+    assert_eq!(
+        outcomes,
+        [
+            ("2\u{a0}kg from the floor", "lift"),
+            ("5\u{a0}kg from the floor", "lift"),
+            ("10\u{a0}kg from the floor", "do_not_lift"),
+            ("10\u{a0}kg from knee height", "lift"),
+            ("10\u{a0}kg from waist height", "lift"),
+            ("20\u{a0}kg from the floor", "do_not_lift"),
+        ]
+    );
+    phone.ask(set(
+        &id,
+        "not_allowed",
+        json!(["hinge", "free_bend", "golfer"]),
+    ));
+    let preview = phone.ask(json!({"do": "plan_preview", "id": id}));
+    assert!(
+        !preview["loads"][1]["ways"]
+            .to_string()
+            .contains("Hip hinge")
+    );
+    assert_eq!(phone.ask(json!({"do": "history"}))["entries"], json!([]));
+}
+
 #[test]
 fn a_plan_that_contradicts_itself_is_refused_with_a_reason() {
     let phone = clinician();

@@ -1,0 +1,120 @@
+//! What a plan would make of typical loads: the judgement itself, asked for a typical day.
+
+use super::making::find;
+use crate::call::Call;
+use crate::convert::plan::to_judge;
+use crate::failure::Failure;
+use crate::use_cases::walk::cards::card;
+use crate::words::{Rounding, message_id};
+use lifting::advise::{Request, advise};
+use lifting::body::{AgeBand, BackState, Balance, Kneeling, PainToday, Person};
+use lifting::quantity::{Kilograms, PainScore, Repetitions};
+use lifting::task::{Height, HeightWord, LoadMass, Reach, ReachWord, Task};
+use serde::{Deserialize, Serialize};
+use vault::PlanId;
+
+/// The loads that are tried, in kg, with where they stand. House rule.
+const LOADS: [(f64, HeightWord); 6] = [
+    (2.0, HeightWord::Floor),
+    (5.0, HeightWord::Floor),
+    (10.0, HeightWord::Floor),
+    (10.0, HeightWord::Knee),
+    (10.0, HeightWord::Waist),
+    (20.0, HeightWord::Floor),
+];
+
+/// Pain of a typical day. House rule.
+const BACK: PainScore = PainScore::of(3);
+const KNEES: PainScore = PainScore::of(1);
+
+/// The command `plan_preview`.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct AskedPreview {
+    id: i64,
+}
+
+/// The reply of `plan_preview`.
+#[derive(Debug, Serialize)]
+pub(crate) struct Preview {
+    day: String,
+    loads: Vec<PreviewLoad>,
+}
+
+#[derive(Debug, Serialize)]
+struct PreviewLoad {
+    load: String,
+    outcome: &'static str,
+    answer: String,
+    ways: Vec<String>,
+    why: String,
+}
+
+/// The plan's answers for a typical day. Nothing is kept.
+///
+/// # Errors
+/// `unknown_plan`; what the vault gives.
+pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<Preview, Failure> {
+    let kept = find(call, PlanId(asked.id), "id")?;
+    let plan = to_judge(&kept, call.now);
+    let reader = call.reader()?;
+    let mut loads = Vec::new();
+    for (kilograms, start) in LOADS {
+        let mut request = Request::new(typical_person(), typical_task(kilograms, start));
+        request.plan = Some(plan.clone());
+        let card = card(call, &advise(&request))?;
+        let mass = reader
+            .words
+            .mass(kilograms, reader.units, Rounding::Nearest);
+        let from = reader.words.text(&message_id("from", start.id()));
+        loads.push(PreviewLoad {
+            load: format!("{mass} {from}"),
+            outcome: card.outcome,
+            answer: card.headline,
+            ways: card.ways.into_iter().map(|way| way.name).collect(),
+            why: card.why,
+        });
+    }
+    Ok(Preview {
+        day: reader.words.format(
+            "plan-preview-day",
+            &[
+                ("back", BACK.value().into()),
+                ("knees", KNEES.value().into()),
+            ],
+        ),
+        loads,
+    })
+}
+
+fn typical_person() -> Person {
+    Person {
+        age: Some(AgeBand::From40),
+        pain: PainToday {
+            back: Some(BACK),
+            knee_left: Some(KNEES),
+            knee_right: Some(KNEES),
+            hip_left: Some(PainScore::NONE),
+            hip_right: Some(PainScore::NONE),
+            shoulders: Some(PainScore::NONE),
+        },
+        back_state: Some(BackState::Steady),
+        balance: Some(Balance::Good),
+        fell_last_year: Some(false),
+        can_kneel: Some(Kneeling::Yes),
+        ..Person::default()
+    }
+}
+
+/// Once, close, easy to hold, up to waist height.
+fn typical_task(kilograms: f64, start: HeightWord) -> Task {
+    Task {
+        awkward: Some(false),
+        start: Some(Height::Word(start)),
+        end: Some(Height::Word(HeightWord::Waist)),
+        reach: Some(Reach::Word(ReachWord::Close)),
+        repetitions: Some(Repetitions::ONCE),
+        two_hands: Some(true),
+        ..Task::of(LoadMass::Known(Kilograms::clamped(kilograms)))
+    }
+}
