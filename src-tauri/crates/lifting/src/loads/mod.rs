@@ -2,6 +2,7 @@
 //!
 //! `docs/method/loads.md` gives the equations, the numbered deviations and the limits.
 
+pub mod exposure;
 pub mod lift;
 pub mod peak;
 pub mod spine;
