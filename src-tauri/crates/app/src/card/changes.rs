@@ -9,6 +9,8 @@ use lifting::quantity::Centimetres;
 
 /// Id of a change of several steps.
 const TOGETHER: &str = "together";
+/// Less than this the model cannot tell. House rule.
+const LEAST_TOLD: f64 = 0.1;
 /// The stature for which the places below hold; they scale with stature. House rule.
 const PLACE_STATURE_CM: f64 = 165.0;
 /// Where on the body a height is, by its lower edge at a stature of 165 cm. House rule: halfway between
@@ -37,7 +39,11 @@ pub(super) fn of(outcome: &Outcome, reader: &Reader<'_>) -> Vec<CardChange> {
                 text: text(&steps, reader),
                 steps,
                 then: if names_ways {
-                    then(&change.ways, reader)
+                    let then = then(&change.ways, reader);
+                    match eases(change, reader) {
+                        Some(eases) => format!("{then} {eases}"),
+                        None => then,
+                    }
                 } else {
                     reader.words.text("change-then-again")
                 },
@@ -144,6 +150,17 @@ fn place(height: Centimetres, reader: &Reader<'_>) -> Arg {
         .find(|(from, _)| at_165 >= *from)
         .map_or("place-floor", |(_, id)| *id);
     reader.words.text(id).into()
+}
+
+/// How much less the back would have to hold by the model, in steps of 5 %; nothing where it is hardly less.
+fn eases(change: &Change, reader: &Reader<'_>) -> Option<String> {
+    let less = 1.0 - change.back?.value();
+    if less < LEAST_TOLD {
+        return None;
+    }
+    let percent = (less * 20.0).floor() * 5.0;
+    let values = [("percent", reader.words.number(percent).into())];
+    Some(reader.words.format("change-eases", &values))
 }
 
 fn then(ways: &Ranked, reader: &Reader<'_>) -> String {

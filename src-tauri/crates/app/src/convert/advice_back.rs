@@ -106,10 +106,7 @@ fn change(kept: &record::Change) -> Option<Change> {
     } else {
         vec![read_step(&kept.kind, &kept.args)?]
     };
-    Some(Change {
-        steps,
-        ways: ranked(&kept.ways)?,
-    })
+    Some(Change::of(steps, ranked(&kept.ways)?))
 }
 
 fn read_step(kind: &str, args: &[Arg]) -> Option<ChangeStep> {

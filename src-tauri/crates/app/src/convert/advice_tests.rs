@@ -111,15 +111,9 @@ fn every_kind_of_change_is_kept_and_read_back() {
     };
     let mut changes: Vec<Change> = steps
         .iter()
-        .map(|step| Change {
-            steps: vec![*step],
-            ways: ways.clone(),
-        })
+        .map(|step| Change::of(vec![*step], ways.clone()))
         .collect();
-    changes.push(Change {
-        steps: steps.to_vec(),
-        ways: ways.clone(),
-    });
+    changes.push(Change::of(steps.to_vec(), ways.clone()));
     let advice = Advice {
         outcome: Outcome::LiftWithChange { ways, changes },
         ruled_out: Vec::new(),

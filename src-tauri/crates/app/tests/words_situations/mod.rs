@@ -142,6 +142,26 @@ pub(crate) fn all() -> Vec<Situation> {
             },
         ),
         situation(
+            "crate_at_arms_length",
+            "A crate of 11 kg on the floor, not close, and it can be split. Nothing hurts.",
+            well(),
+            Task {
+                reach: Some(Reach::Word(ReachWord::Medium)),
+                divisible: Some(true),
+                ..from_the_floor(11.0)
+            },
+        ),
+        situation(
+            "down_to_the_floor",
+            "A pot of 4 kg from a table to the floor. Back in a flare at 9, both knees at 8, cannot kneel.",
+            worn_out(),
+            Task {
+                start: Some(Height::Word(HeightWord::Waist)),
+                end: Some(Height::Word(HeightWord::Floor)),
+                ..from_the_floor(4.0)
+            },
+        ),
+        situation(
             "numb_between_the_legs",
             "A box of 3 kg, and an emergency sign.",
             Person {

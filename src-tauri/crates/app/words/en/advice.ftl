@@ -228,6 +228,7 @@ change-three-people-word-3 = Lift together
 
 change-together = Do all of these. { $steps }
 change-then = Then: { $ways }.
+change-eases = A body model finds about { $percent } % less for the back to hold.
 change-then-again = Then ask here again.
 
 place-floor = at the floor

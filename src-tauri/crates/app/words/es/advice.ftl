@@ -228,6 +228,7 @@ change-three-people-word-3 = Levanten juntos
 
 change-together = Haga todo esto. { $steps }
 change-then = Después: { $ways }.
+change-eases = Un modelo del cuerpo calcula un { $percent } % menos de carga para la espalda.
 change-then-again = Después pregunte aquí otra vez.
 
 place-floor = a ras del suelo

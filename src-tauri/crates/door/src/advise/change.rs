@@ -1,7 +1,7 @@
 //! Changes on the wire: what to change, the ways that serve then, and the object's fields after it.
 
 use super::reply::way_ids;
-use lifting::advise::change::{Change, ChangeStep};
+use lifting::advise::change::{BackShare, Change, ChangeStep};
 use lifting::quantity::Repetitions;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -20,6 +20,9 @@ pub struct ChangeReply {
     pub steps: Vec<StepReply>,
     /// Ways for the task once changed, best first.
     pub ways: Vec<&'static str>,
+    /// Largest modelled back moment once changed, as a share of the one now; it explains and decides nothing.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub back_moment_share: Option<f64>,
     /// Fields of `object` to overwrite to ask about the changed task; `null` takes a field away.
     pub set: Map<String, Value>,
 }
@@ -38,6 +41,7 @@ pub struct StepReply {
 #[must_use]
 pub fn change_reply(change: &Change) -> ChangeReply {
     let ways = way_ids(change.ways.iter());
+    let back_moment_share = change.back.map(BackShare::value);
     let set = change.steps.iter().flat_map(fields_after).collect();
     let mut steps: Vec<StepReply> = change.steps.iter().map(step_reply).collect();
     match (steps.len(), steps.pop()) {
@@ -45,6 +49,7 @@ pub fn change_reply(change: &Change) -> ChangeReply {
             step,
             steps,
             ways,
+            back_moment_share,
             set,
         },
         (_, last) => {
@@ -56,6 +61,7 @@ pub fn change_reply(change: &Change) -> ChangeReply {
                 },
                 steps,
                 ways,
+                back_moment_share,
                 set,
             }
         }

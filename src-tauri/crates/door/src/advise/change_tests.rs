@@ -59,13 +59,13 @@ fn task(object: Map<String, Value>) -> Task {
 }
 
 fn change(steps: Vec<ChangeStep>) -> Change {
-    Change {
+    Change::of(
         steps,
-        ways: Ranked {
+        Ranked {
             first: Way::Squat,
             others: vec![Way::HalfKneelingLunge],
         },
-    }
+    )
 }
 
 fn after(reply: &ChangeReply) -> Task {

@@ -8,6 +8,7 @@
 pub mod advice;
 mod assess;
 pub mod change;
+mod eased;
 pub mod facts;
 mod heaviest;
 mod modelled;
@@ -27,14 +28,16 @@ use facts::Facts;
 
 /// Judges one request. Total: every request gets exactly one advice, with a reason and a next step.
 ///
-/// Modelled joint loads order ways that are equal by trade rules, and explain; they never change the outcome,
-/// which ways are offered, or the heaviest load.
+/// Modelled joint loads order ways that are equal by trade rules, and changes that are equally little trouble, and
+/// explain; they never change the outcome, which ways and changes are offered, or the heaviest load.
 #[must_use]
 pub fn advise(request: &Request) -> Advice {
-    judge_with(request, summary::of)
+    let mut advice = judge_with(request, summary::of);
+    eased::tell(request, &mut advice);
+    advice
 }
 
-/// The same judgement by rules alone, without postures: the same outcome and the same ways, some of them perhaps
+/// The same judgement by rules alone, without postures: the same outcome, ways and changes, some of them perhaps
 /// in another order, and no loads. A hundred times faster, for sweeps.
 #[must_use]
 pub fn judge(request: &Request) -> Advice {

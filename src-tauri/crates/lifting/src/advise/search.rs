@@ -81,10 +81,7 @@ fn enough(request: &Request, task: &Task) -> Option<Ranked> {
 
 fn single(request: &Request, step: ChangeStep) -> Option<Change> {
     let ways = enough(request, &step.apply(&request.task))?;
-    Some(Change {
-        steps: vec![step],
-        ways,
-    })
+    Some(Change::of(vec![step], ways))
 }
 
 /// Go on only up to the mass at which the judgement says `Lift`; the way used to test stays first.
@@ -341,7 +338,7 @@ fn enough_together(request: &Request, steps: &[ChangeStep], lighten: bool) -> Op
     if matches!(request.task.mass, LoadMass::Untested { .. }) {
         ways = test_way_first(&ways);
     }
-    Some(Change { steps, ways })
+    Some(Change::of(steps, ways))
 }
 
 /// The heaviest known mass, up to `most`, at which this task is a plain `Lift`. By bisection: the judgement
