@@ -46,14 +46,16 @@ impl From<&Advice> for Given {
 }
 
 impl Given {
-    /// Where the mass is only guessed, everything that follows from it is said with "may".
+    /// Where the mass is only guessed, everything that follows from its upper end is said with "may".
     pub(super) fn marked_where_guessed(mut self) -> Self {
         if self
             .reasons
             .iter()
             .any(|reason| reason.id == ReasonId::MassUnknown)
         {
-            for reason in &mut self.reasons {
+            // An index of 3 or more is said of the lower end, and holds for all of the guess.
+            let upper_end = |reason: &&mut Reason| reason.id != ReasonId::IndexOverThree;
+            for reason in self.reasons.iter_mut().filter(upper_end) {
                 reason.values.push(("guess", Value::Id("yes")));
             }
         }
