@@ -4,75 +4,10 @@
 
 mod support;
 
-use record::{
-    Day, Device, Followed, History, Identity, Paired, ParcelPurpose, Plan, Progression, Received,
-    SecretBytes, Wording,
-};
+use record::{Device, Identity, ParcelPurpose, SecretBytes};
+use support::handing::{followed, paired, plan, received};
 use support::{Place, at};
 use vault::{PlanId, VaultError};
-
-fn paired(number: u8, name: &str) -> Paired {
-    Paired {
-        id: Identity([number; 16]),
-        pairing: SecretBytes::new(vec![number; 40]),
-        name: name.to_owned(),
-        since: at(i64::from(number)),
-    }
-}
-
-fn plan(number: u8, version: u32) -> Plan {
-    Plan {
-        id: Identity([number; 16]),
-        version,
-        made_at: at(0),
-        whom: "Green Ladder".to_owned(),
-        by: "Blue Kettle".to_owned(),
-        title: Wording::Typed("A plan".to_owned()),
-        pattern: None,
-        review_on: Day(20_800),
-        grace_weeks: 4,
-        ceiling_g: Some(8_000),
-        ceilings: Vec::new(),
-        times_a_bout: None,
-        bouts_a_day: None,
-        pain_ceiling: None,
-        next_morning: None,
-        ways: Vec::new(),
-        cues: Vec::new(),
-        practice: Vec::new(),
-        progression: Progression::default(),
-        bands: Vec::new(),
-        notes: Vec::new(),
-    }
-}
-
-fn followed(number: u8, version: u32) -> Followed {
-    Followed {
-        plan: plan(number, version),
-        at: at(i64::from(version)),
-        pairing: Some(Identity([1; 16])),
-        from: Some("Blue Kettle".to_owned()),
-        stopped_at: None,
-    }
-}
-
-fn received(from: &str) -> Received {
-    Received {
-        history: History {
-            from: from.to_owned(),
-            made_at: at(0),
-            since: None,
-            with_notes: false,
-            plan: None,
-            start_min: 0,
-            lifts: Vec::new(),
-            signs: Vec::new(),
-            words: Vec::new(),
-        },
-        at: at(1),
-        from: Some(from.to_owned()),
-    }
-}
 
 #[test]
 fn keys_of_the_device_are_kept_once() {

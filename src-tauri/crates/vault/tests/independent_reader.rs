@@ -17,10 +17,10 @@ use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
 use record::{
-    About, AgeBand, CareMove, CarePerson, CheckInKind, MoveEntry, MoveResult, Settings, Shift,
-    Units, UsedFor, WeightBearing,
+    About, AgeBand, CareMove, CarePerson, CheckInKind, Device, MoveEntry, MoveResult, SecretBytes,
+    Settings, Shift, Units, UsedFor, WeightBearing,
 };
-use support::{Place, at, body, check_in, draft, left, lift, saved, sign};
+use support::{Place, at, body, check_in, draft, handing, left, lift, saved, sign};
 
 const READER: &str = concat!(
     env!("CARGO_MANIFEST_DIR"),
@@ -99,6 +99,27 @@ fn independent_reader_prints_every_record() {
     };
     vault.move_entries().add(shift, &entry).unwrap();
 
+    let device = Device {
+        keys: SecretBytes::new(vec![7; 64]),
+        alias: Some("Green Ladder".to_owned()),
+        made_at: at(1),
+    };
+    vault.device().save(&device).unwrap();
+    vault
+        .pairings()
+        .add(&handing::paired(1, "Blue Kettle"))
+        .unwrap();
+    let plan = vault.plans().add(&handing::plan(1, 1)).unwrap();
+    vault
+        .plan_versions()
+        .add(plan, &handing::plan(1, 1))
+        .unwrap();
+    vault.followed().follow(&handing::followed(2, 3)).unwrap();
+    vault
+        .received()
+        .add(None, &handing::received("Red Boat"))
+        .unwrap();
+
     // Once with everything still in the log, once after it was brought over.
     let from_the_log = read(&python, place.folder.path(), "a river under old snow");
     drop(vault);
@@ -126,6 +147,13 @@ fn independent_reader_prints_every_record() {
         r#""legs": "part", "moves": [{"what": "car"}]"#,
         r#""of_shift": 1, "move_entry": {"at""#,
         r#""result": "near_miss""#,
+        r#""device": {"keys": "64 secret bytes", "alias": "Green Ladder""#,
+        r#""paired": {"id": "01010101010101010101010101010101", "pairing": "40 bytes", "name": "Blue Kettle""#,
+        r#""table": "plan_version", "plan": {"id": "01010101010101010101010101010101", "version": 1"#,
+        r#""followed": {"plan": {"id": "02020202020202020202020202020202", "version": 3"#,
+        r#""received": {"history": {"from_": "Red Boat""#,
+        r#""way": "squat", "advised": "lunge", "mass": {"known_g": 6000}, "start": "floor", "times": 1, "pain": [3, 0, null"#,
+        r#""looks": [{"kind": "during", "after_min": 2, "pain": 4, "back_to_usual": null}]"#,
         r#"{"chain": "holds"}"#,
     ] {
         assert!(printed.contains(expected), "{expected} in:\n{printed}");

@@ -2,6 +2,8 @@
 #![allow(dead_code, reason = "each test file uses its own share")]
 #![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
+pub(crate) mod handing;
+
 use std::path::PathBuf;
 
 use record::{

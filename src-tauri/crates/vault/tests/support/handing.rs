@@ -1,0 +1,90 @@
+//! Samples of what is handed over. Everything here is invented.
+
+use record::{
+    CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass,
+    Outcome, Pain, Paired, Plan, Progression, Received, SecretBytes, Way, Wording,
+};
+
+use super::at;
+
+pub(crate) fn paired(number: u8, name: &str) -> Paired {
+    Paired {
+        id: Identity([number; 16]),
+        pairing: SecretBytes::new(vec![number; 40]),
+        name: name.to_owned(),
+        since: at(i64::from(number)),
+    }
+}
+
+pub(crate) fn plan(number: u8, version: u32) -> Plan {
+    Plan {
+        id: Identity([number; 16]),
+        version,
+        made_at: at(0),
+        whom: "Green Ladder".to_owned(),
+        by: "Blue Kettle".to_owned(),
+        title: Wording::Typed("A plan".to_owned()),
+        pattern: None,
+        review_on: Day(20_800),
+        grace_weeks: 4,
+        ceiling_g: Some(8_000),
+        ceilings: Vec::new(),
+        times_a_bout: None,
+        bouts_a_day: None,
+        pain_ceiling: None,
+        next_morning: None,
+        ways: Vec::new(),
+        cues: Vec::new(),
+        practice: Vec::new(),
+        progression: Progression::default(),
+        bands: Vec::new(),
+        notes: Vec::new(),
+    }
+}
+
+pub(crate) fn followed(number: u8, version: u32) -> Followed {
+    Followed {
+        plan: plan(number, version),
+        at: at(i64::from(version)),
+        pairing: Some(Identity([1; 16])),
+        from: Some("Blue Kettle".to_owned()),
+        stopped_at: None,
+    }
+}
+
+pub(crate) fn received(from: &str) -> Received {
+    Received {
+        history: History {
+            from: from.to_owned(),
+            made_at: at(0),
+            since: None,
+            with_notes: false,
+            plan: None,
+            start_min: 0,
+            lifts: vec![HistoryLift {
+                after_min: 0,
+                done: true,
+                outcome: Outcome::Lift,
+                way: Some(Way::Squat),
+                advised: Some(Way::Lunge),
+                mass: Some(Mass::Known { grams: 6_000 }),
+                start: Some(HeightWord::Floor),
+                times: 1,
+                pain: [Pain::new(3), Pain::new(0), None, None, None, None],
+                back_state: None,
+                looks: vec![LookBack {
+                    kind: CheckInKind::During,
+                    after_min: 2,
+                    pain: Pain::new(4),
+                    back_to_usual: None,
+                }],
+                instead: 0,
+                title: 0,
+            }],
+            signs: Vec::new(),
+            words: Vec::new(),
+        },
+        at: at(1),
+        from: Some(from.to_owned()),
+    }
+}
