@@ -170,6 +170,7 @@ pub fn plan() -> impl Strategy<Value = Plan> {
     let ways = (
         of(btree_set(one(Way::ALL), 1..5)),
         btree_set(one(Way::ALL), 0..3),
+        btree_set(one(Way::ALL), 0..3),
     );
     let steps = (
         of((0.0..3.0f64).prop_map(Kilograms::clamped)),
@@ -183,6 +184,7 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         pain_ceiling: limits.2,
         allowed: ways.0,
         avoid: ways.1,
+        prefer: ways.2,
         step: steps.0,
         current: steps.1,
         steps_locked: steps.2,

@@ -6,8 +6,8 @@
 use judgement::example::{Example, a_box, kg, pain};
 use lifting::advise::advice::{Alternative, Caution, Urgency};
 use lifting::body::Region;
-use lifting::plan::Plan;
-use lifting::quantity::Kilograms;
+use lifting::plan::{Plan, Validity};
+use lifting::quantity::{Kilograms, Weeks};
 use lifting::reason::{Authority, ReasonId, Value};
 use lifting::task::HeightWord;
 use lifting::way::Way;
@@ -234,6 +234,40 @@ mod ways {
             waist().plan(avoided(Way::Upright)).ask().outcome(),
             "do_not_lift"
         );
+    }
+
+    fn preferred(way: Way, validity: Validity) -> Plan {
+        Plan {
+            prefer: [way].into(),
+            validity,
+            ..Plan::blank()
+        }
+    }
+
+    #[test]
+    fn a_way_the_plan_prefers_comes_first_among_those_that_may() {
+        let overdue = Validity::Expired {
+            overdue: Some(Weeks::clamped(1.0)),
+        };
+        let free = a_box(6.0).ask();
+        for way in free.ways() {
+            let answer = a_box(6.0).plan(preferred(way, Validity::Valid)).ask();
+            assert_eq!(answer.first(), Some(way));
+            assert!(answer.says(ReasonId::PlanPrefers));
+            let lapsed = a_box(6.0).plan(preferred(way, overdue)).ask();
+            assert_eq!(lapsed.ways(), free.ways(), "past its day that lapses");
+        }
+    }
+
+    #[test]
+    fn what_the_body_bars_no_plan_puts_first() {
+        let hinge = preferred(Way::HipHinge, Validity::Valid);
+        let answer = a_box(6.0).back(8).plan(hinge).ask();
+        assert!(!answer.offers(Way::HipHinge));
+        assert_eq!(answer.why_not(Way::HipHinge), [ReasonId::BackSevere]);
+        let squat = preferred(Way::Squat, Validity::Valid);
+        let many = a_box(2.0).times(40).plan(squat).ask();
+        assert_ne!(many.first(), Some(Way::Squat), "a long run of lifts");
     }
 
     #[test]

@@ -50,6 +50,8 @@ pub struct Plan {
     pub allowed: Option<BTreeSet<Way>>,
     /// Ways ruled out.
     pub avoid: BTreeSet<Way>,
+    /// Ways that come first among those that may be used and may come first today.
+    pub prefer: BTreeSet<Way>,
     /// No lifting while any rated region hurts more than this.
     pub pain_ceiling: Option<PainScore>,
     /// One step up or down.
@@ -87,6 +89,7 @@ impl Plan {
             max_by_height: BTreeMap::new(),
             allowed: None,
             avoid: BTreeSet::new(),
+            prefer: BTreeSet::new(),
             pain_ceiling: None,
             step: None,
             current: None,

@@ -56,7 +56,7 @@ const TODAY: [ReasonId; 21] = [
     Id::WornHip,
 ];
 /// What the plan says of the ways.
-const PLAN: [ReasonId; 2] = [Id::PlanNotListed, Id::PlanAvoids];
+const PLAN: [ReasonId; 3] = [Id::PlanNotListed, Id::PlanAvoids, Id::PlanPrefers];
 const BACK: &[ReasonId] = &[
     Id::BackFlare,
     Id::BackSevere,

@@ -39,6 +39,7 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
             .collect(),
         allowed: None,
         avoid: of_standing(WayStanding::NotAllowed),
+        prefer: of_standing(WayStanding::Preferred),
         pain_ceiling: plan.pain_ceiling.map(|pain| PainScore::of(pain.rating())),
         step: plan.progression.step_g.map(mass),
         current: plan

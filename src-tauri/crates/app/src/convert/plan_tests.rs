@@ -75,6 +75,7 @@ fn every_limit_reaches_the_judgement() {
     );
     assert_eq!(judged.allowed, None);
     assert_eq!(judged.avoid, BTreeSet::from([Way::FreeBend]));
+    assert_eq!(judged.prefer, BTreeSet::from([Way::Squat]));
     assert_eq!(judged.pain_ceiling, Some(PainScore::of(5)));
     assert_eq!(judged.step, mass(0.5));
     assert_eq!(judged.current, mass(4.0), "the lightest of two");

@@ -24,6 +24,7 @@ pub(crate) struct PlanWire {
     max_by_height: Option<CeilingsWire>,
     allowed: Option<Vec<Choice<Way>>>,
     avoid: Option<Vec<Choice<Way>>>,
+    prefer: Option<Vec<Choice<Way>>>,
     pain_ceiling: Option<u8>,
     step_kg: Option<f64>,
     current_kg: Option<f64>,
@@ -93,12 +94,20 @@ impl PlanWire {
                 .is_none_or(|allowed| allowed.is_disjoint(&avoid)),
         )?;
 
+        let prefer = set_of(self.prefer.unwrap_or_default());
+        let may = |way: &Way| allowed.as_ref().is_none_or(|allowed| allowed.contains(way));
+        PLAN.consistent(
+            "prefer",
+            prefer.is_disjoint(&avoid) && prefer.iter().all(may),
+        )?;
+
         Ok(Plan {
             validity: validity(self.valid, self.weeks_overdue)?,
             max,
             max_by_height: self.max_by_height.unwrap_or_default().checked()?,
             allowed,
             avoid,
+            prefer,
             pain_ceiling: PLAN.pain("pain_ceiling", self.pain_ceiling)?,
             step,
             current,

@@ -64,6 +64,8 @@ reasons! {
     PainNotAsked = "pain_not_asked": 3, Plan, "house_rule", House;
     /// The plan rules this way out.
     PlanAvoids = "plan_avoids": 3, Plan, "plan", House;
+    /// The plan puts this way first.
+    PlanPrefers = "plan_prefers": 3, Plan, "plan", House;
     /// The plan does not list this way.
     PlanNotListed = "plan_not_listed": 3, Plan, "plan", House;
     /// The plan is past its review date; its limits stay, what it relaxed lapses.

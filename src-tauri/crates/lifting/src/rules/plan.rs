@@ -67,6 +67,12 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
     found
 }
 
+/// Whether the plan puts a way first. Only while it holds: past its review date that lapses, as relaxations do.
+#[must_use]
+pub fn prefers(facts: &Facts<'_>, way: Way) -> bool {
+    facts.standing == Standing::Valid && facts.plan.is_some_and(|plan| plan.prefer.contains(&way))
+}
+
 /// Why the plan rules a way out, if it does. A list of allowed ways is exhaustive: what is not on it is ruled out,
 /// picking up from a table too.
 #[must_use]

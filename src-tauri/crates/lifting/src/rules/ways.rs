@@ -12,6 +12,10 @@ use std::cmp::Ordering;
 /// The free bend is for once or twice. Common practice, no source.
 const FREE_BEND_TIMES: u32 = 2;
 
+/// What a plan's word weighs: more than all of trade practice together. It moves a way among those that may come
+/// first, and never past a bar. House rule.
+const PLAN_FIRST: i32 = 100;
+
 /// What is said of one way.
 #[derive(Debug, Clone)]
 pub struct Verdict {
@@ -89,6 +93,11 @@ pub fn judge(facts: &Facts<'_>) -> Vec<Verdict> {
         ]
     };
     for verdict in &mut verdicts {
+        verdict.suits_if(
+            plan::prefers(facts, verdict.way),
+            PLAN_FIRST,
+            ReasonId::PlanPrefers,
+        );
         if let Some(id) = plan::rules_out(facts, verdict.way) {
             verdict.barred.insert(0, Reason::of(id));
         }

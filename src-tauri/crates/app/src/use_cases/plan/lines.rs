@@ -84,7 +84,9 @@ fn limits(plan: &Plan, reader: Reader<'_>) -> String {
         .join(" ")
 }
 
-fn often(plan: &Plan, reader: Reader<'_>) -> String {
+/// How often the plan allows lifting, in words; empty if it does not say.
+#[must_use]
+pub(crate) fn often(plan: &Plan, reader: Reader<'_>) -> String {
     let words = reader.words;
     let times = plan.times_a_bout;
     let times = times.map(|count| words.format("plan-often-bout", &[("count", count.into())]));

@@ -102,7 +102,13 @@ fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
             ("title", title.into()),
             ("from", from_text(&followed, reader).into()),
         ];
-        reader.words.format("plan-card", &args)
+        let card = reader.words.format("plan-card", &args);
+        let often = lines::often(&followed.plan, reader);
+        if often.is_empty() {
+            card
+        } else {
+            format!("{card} {often}")
+        }
     }))
 }
 

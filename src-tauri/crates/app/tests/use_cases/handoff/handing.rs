@@ -126,7 +126,11 @@ fn advice_obeys_the_plan() {
     let text = after["card"]["plan_text"]
         .as_str()
         .expect("whose plan it is");
-    assert!(text.contains("Blue Kettle"), "{text}");
+    assert_eq!(
+        text,
+        "Your plan: A back that aches. From Blue Kettle. Up to 5 lifts in one go. Up to 4 goes a day."
+    );
+    assert_eq!(ways.first(), Some(&"lunge"), "the plan puts it first");
     patient.ask(json!({"do": "walk_drop"}));
 
     // 10 kg from the floor is over the 6 kg that the plan allows there.
