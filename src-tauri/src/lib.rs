@@ -1,4 +1,4 @@
-//! The shell: one window, three commands, one vault folder. All it does is carry JSON lines and
+//! The shell: one window, four commands, one vault folder. All it does is carry JSON lines and
 //! bytes between the page and `app`, write a sealed file where its owner finds it, and lock the vault when
 //! nobody is looking.
 

@@ -12,8 +12,7 @@ use crate::keeper::Keeper;
 /// How many files of one name are told apart before giving up (house rule).
 const MOST_ALIKE: u32 = 100;
 
-/// Writes the sealed file of what is shown to the downloads folder, or to the documents where there is no
-/// such folder. Name and bytes come from `app`; the page only says which.
+/// Writes the sealed file of what is shown to the downloads folder. Name and bytes come from `app`; the page only says which.
 ///
 /// # Errors
 /// Never through `app`, whose failures are replies. Only when the process is already ending.
@@ -50,9 +49,18 @@ pub(crate) async fn save_report<R: Runtime>(
     .map_err(|_| "the app is closing".to_owned())
 }
 
+/// Where a person looks for files that an app has put down. The Files app of an iPhone shows an app's
+/// documents, not its downloads; a computer that names no such folder has one in the home folder.
 fn folder_for<R: Runtime>(shell: &AppHandle<R>) -> Option<PathBuf> {
     let paths = shell.path();
-    paths.download_dir().or_else(|_| paths.document_dir()).ok()
+    let named = if cfg!(target_os = "ios") {
+        paths.document_dir()
+    } else {
+        paths.download_dir()
+    };
+    named
+        .or_else(|_| paths.home_dir().map(|home| home.join("Downloads")))
+        .ok()
 }
 
 /// Writes a new file and gives where it is. A file that is there is never written over.

@@ -36,7 +36,7 @@ fn the_page_may_load_only_what_is_part_of_the_app() {
 }
 
 #[test]
-fn there_is_one_window_and_it_may_call_our_three_commands() {
+fn there_is_one_window_and_it_may_call_our_four_commands() {
     let app = &configuration()["app"];
     assert_eq!(app["windows"].as_array().unwrap().len(), 1);
     assert_eq!(app["windows"][0]["label"], "main");
@@ -57,7 +57,12 @@ fn there_is_one_window_and_it_may_call_our_three_commands() {
     assert_eq!(capability["windows"], json!(["main"]));
     assert_eq!(
         capability["permissions"],
-        json!(["allow-command", "allow-take", "allow-save"])
+        json!([
+            "allow-command",
+            "allow-take",
+            "allow-save",
+            "allow-save-report"
+        ])
     );
     assert_eq!(capability["local"], true);
     assert_eq!(capability.get("remote"), None);

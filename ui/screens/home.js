@@ -27,7 +27,7 @@ export async function show() {
       home.recent.length === 0 ? make("div", { class: "start-picture" }, drawPicture("lunge"), drawPicture("hinge"), drawPicture("upright")) : null,
       draft(home.draft),
       home.morning.map(({ id, text }) => prompt(text, say("screen-morning-go"), `#/morning/${id}`, { "data-morning": id })),
-      USE_NOTES[home.use] ? para(say(USE_NOTES[home.use]), "note") : null,
+      home.use === "treat" ? link(say("screen-hand-link"), "#/hand", { class: "button", id: "hand" }) : null,
       home.notes.map((text) => para(text, "note")),
       section(say("screen-saved-title"), saved(home)),
       home.body_kept ? section(say("screen-body-kept-title"), para(home.body_kept.text), para(home.body_kept.until_text, "hint")) : null,
@@ -83,11 +83,9 @@ function pages(helps = false) {
   });
   return make("nav", { "aria-label": say("screen-pages") },
     make("ul", { class: "pages" },
-      [["screen-signs-link", "#/signs", "care"], ...(helps ? [] : [["screen-care-link", "#/people", "person"]]), ["screen-history-title", "#/history", "history"], ["screen-settings-title", "#/settings", "settings"]]
+      [["screen-signs-link", "#/signs", "care"], ...(helps ? [] : [["screen-care-link", "#/people", "person"]]), ["screen-history-title", "#/history", "history"], ["screen-hand-title", "#/hand", "hand"], ["screen-settings-title", "#/settings", "settings"]]
         .map(([id, hash, mark]) => make("li", {}, make("a", { href: hash, class: "pages__link" }, icon(mark), say(id)))),
       make("li", {}, make("button", { type: "button", class: "pages__link", id: "lock", on: { click: lock } }, icon("lock"), say("screen-lock")))));
 }
 
 const GREETINGS = { morning: "screen-greeting-morning", afternoon: "screen-greeting-afternoon", evening: "screen-greeting-evening" };
-
-const USE_NOTES = { treat: "screen-use-treat-soon" };

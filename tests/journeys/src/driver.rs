@@ -149,6 +149,19 @@ impl Session {
             .ok_or_else(|| Trouble::Shape("/screenshot".into(), "text"))
     }
 
+    /// A picture of one element: a PNG file in base64.
+    ///
+    /// # Errors
+    /// As every command.
+    pub fn picture_of(&self, element: &Element) -> Result<String, Trouble> {
+        let path = format!("/element/{}/screenshot", element.0);
+        let value = self.call("GET", &path, &Value::Null)?;
+        value
+            .as_str()
+            .map(str::to_owned)
+            .ok_or(Trouble::Shape(path, "text"))
+    }
+
     /// Gives the window another size, in CSS pixels.
     ///
     /// # Errors

@@ -18,6 +18,7 @@ pub mod binaries;
 pub mod child;
 pub mod driver;
 pub mod engines;
+pub mod handing;
 pub mod http;
 pub mod layout;
 pub mod person;

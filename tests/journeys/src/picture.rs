@@ -20,6 +20,14 @@ pub fn keep(name: &str, base64: &str) -> Result<PathBuf, Trouble> {
     Ok(path)
 }
 
+/// The bytes of a picture given in base64.
+///
+/// # Errors
+/// When it is no base64.
+pub fn read(base64: &str) -> Result<Vec<u8>, Trouble> {
+    decode(base64).ok_or_else(|| Trouble::Shape("a picture".to_owned(), "base64"))
+}
+
 /// Standard base64 (RFC 4648, section 4).
 fn decode(text: &str) -> Option<Vec<u8>> {
     let mut bytes = Vec::with_capacity(text.len() / 4 * 3);

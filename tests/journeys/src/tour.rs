@@ -1,5 +1,7 @@
 //! A tour of every screen, so that a check can be made on each of them.
 
+mod handing;
+
 use crate::person::{A_STAND_AID, AN_EVERYDAY_BOX, Answer, MUCH_TO_TELL, Story};
 use crate::phone::Phone;
 
@@ -43,6 +45,7 @@ pub fn every_screen(phone: &mut Phone, look: Look<'_>) {
     much_to_tell(phone, look);
     refusal(phone, look);
     emergency(phone, look);
+    handing::handing_over(phone, look);
     locked_pages(phone, look);
 }
 

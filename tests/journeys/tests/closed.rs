@@ -110,7 +110,7 @@ fn the_page_reaches_nothing_outside(phone: &mut Phone) {
     phone.tap("#begin");
 }
 
-/// The window's bridge has some eighty commands of its own; ours is the only one that is open.
+/// The window's bridge has some eighty commands of its own; only ours are open.
 fn the_bridge_takes_one_command(phone: &Phone) {
     let reply = attempt(
         phone,

@@ -59,7 +59,14 @@ fn every_screen_speaks_spanish_and_fits(phone: &mut Phone) {
 }
 
 /// What is the same in both languages: the app's name, a name that somebody gave, and so on.
-const ALIKE: [&str; 3] = ["Heftwell", "Laundry basket", "No"];
+const ALIKE: [&str; 6] = [
+    "Heftwell",
+    "Laundry basket",
+    "No",
+    "Plan",
+    "Blue Kettle",
+    "Green Ladder",
+];
 
 fn numbers_are_typed_and_shown_with_a_comma(phone: &mut Phone) {
     const TYPED: Story<'static> = &[

@@ -25,6 +25,7 @@ export async function show() {
         settings.about.length ? make("check-rows", { props: { facts: settings.about } }) : para(say("screen-about-none")),
         button(say("screen-about-again"), "second", () => act(startAbout), { id: "about" })),
       section(say("screen-saved-title"), home.saved.map(savedTask)),
+      section(say("screen-hand-title"), link(say("screen-hand-link"), "#/hand", { class: "button", id: "hand" })),
       section(say("screen-private-title"), para(say("screen-private-here")), para(say("screen-private-locked")), para(say("screen-private-lost")),
         link(say("screen-pass-change"), "#/keys/passphrase", { class: "button", id: "passphrase" }),
         link(say("screen-erase-title"), "#/keys/erase", { class: "button", id: "erase" })),

@@ -34,6 +34,8 @@ pub(crate) enum Verb {
     Bench,
     /// Live fuzzing.
     Fuzz,
+    /// From screen to camera.
+    Pixels,
     /// The code's own pages.
     Docs,
     /// The help text.
@@ -79,6 +81,7 @@ fn verb(word: Option<&str>) -> Result<Verb, Trouble> {
         Some("check") => Ok(Verb::Check),
         Some("bench") => Ok(Verb::Bench),
         Some("fuzz") => Ok(Verb::Fuzz),
+        Some("pixels") => Ok(Verb::Pixels),
         Some("docs") => Ok(Verb::Docs),
         None | Some("help" | "-h" | "--help") => Ok(Verb::Help),
         Some(other) => Err(bad(&format!("there is no command {other}"))),

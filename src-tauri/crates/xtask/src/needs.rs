@@ -105,6 +105,17 @@ pub(crate) const PYTHON: &[Need] = &[Need {
     packages: &["python3-venv"],
 }];
 
+/// What reading our symbols with other decoders takes.
+pub(crate) const PEERS: &[Need] = &[Need {
+    what: "zbar (reads symbols)",
+    proof: Proof::Runs(&[
+        "python3",
+        "-c",
+        "import ctypes.util, sys; sys.exit(ctypes.util.find_library('zbar') is None)",
+    ]),
+    packages: &["libzbar0t64", "libzbar0"],
+}];
+
 /// What the journeys take: both engines with their drivers, a screen, letters.
 pub(crate) const JOURNEYS: &[Need] = &[
     Need {
@@ -167,7 +178,7 @@ mod tests {
 
     #[test]
     fn every_need_names_a_package_and_is_said_in_words() {
-        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, PYTHON, JOURNEYS].concat() {
+        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, PYTHON, PEERS, JOURNEYS].concat() {
             assert!(!need.packages.is_empty());
             assert!(!need.what.is_empty());
         }

@@ -12,6 +12,7 @@ cargo xtask <command>
                    (parts: judgement figure vault start size)
   fuzz [MINUTES] [TARGET]
                    throw made-up input at the parsers, 10 minutes each unless told
+  pixels           film one screen and let another one's camera read it, several times
   docs             build the code's own pages, with every warning an error
   help             this text
 
@@ -22,6 +23,6 @@ options
   --browser        start: serve to a browser even if there is a screen
   -- WORDS         start: hand these words on to the app
 
-steps of test: format clippy deny unit dynamics statistics interop formats ui journeys
+steps of test: format clippy deny unit dynamics statistics interop formats peers ui journeys pixels
 steps of check: format clippy unit
 ";

@@ -5,7 +5,7 @@ use std::process::{Command, Stdio};
 
 use serde_json::json;
 
-use super::{Engine, Setting, free_port};
+use super::{Engine, FILM, Setting, free_port};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -26,6 +26,15 @@ const FLAGS: [&str; 10] = [
     "--disable-sync",
     "--disable-default-apps",
 ];
+
+/// A camera without a person who allows it and without a camera.
+const CAMERA_FLAGS: [&str; 2] = [
+    "--use-fake-device-for-media-stream",
+    "--use-fake-ui-for-media-stream",
+];
+
+/// Dots in a CSS pixel, as on a common phone.
+const DOTS: f64 = 3.0;
 
 /// A started page and browser. The order of the fields is the order of their end.
 pub(super) struct Browser {
@@ -64,8 +73,17 @@ impl Browser {
             "--user-data-dir={}",
             home.path().join("profile").display()
         ));
+        if setting.camera {
+            flags.extend(CAMERA_FLAGS.map(str::to_owned));
+            let film = home.path().join(FILM);
+            flags.push(format!(
+                "--use-file-for-fake-video-capture={}",
+                film.display()
+            ));
+        }
+        let dots = if setting.camera { DOTS } else { 1.0 };
         let metrics =
-            json!({ "width": SIZE.0, "height": SIZE.1, "pixelRatio": 1.0, "touch": true });
+            json!({ "width": SIZE.0, "height": SIZE.1, "pixelRatio": dots, "touch": true });
         let options = json!({ "args": flags, "mobileEmulation": { "deviceMetrics": metrics } });
         let session = Session::open(port, &json!({ "goog:chromeOptions": options }))?;
         let browser = Self {

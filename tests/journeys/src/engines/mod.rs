@@ -32,6 +32,10 @@ impl Kind {
     }
 }
 
+/// The film that the camera plays: a plain film of 1280 × 720 (`YUV4MPEG2`). It may be replaced as long
+/// as the camera is closed.
+pub const FILM: &str = "camera.y4m";
+
 /// How the app is started: what its owner has set outside of it.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Setting {
@@ -39,6 +43,9 @@ pub struct Setting {
     pub dark: bool,
     /// Whether the app is to show invented data.
     pub demo: bool,
+    /// Whether there is a camera, and a screen with as many dots as a phone's: in Chromium only. The
+    /// camera plays [`FILM`], found in the home folder of the start when the camera is opened.
+    pub camera: bool,
 }
 
 /// The app, started, with a session in its page.

@@ -87,6 +87,30 @@ impl Phone {
         self.must("a picture", kept.map(drop));
     }
 
+    /// A picture of what is visible, as a PNG file.
+    pub fn picture_of_all(&self) -> Vec<u8> {
+        let session = self.engine().session();
+        let painted = session.run_later(PAINT, &Value::Null);
+        self.must("painting", painted);
+        let taken = session.picture().and_then(|base64| picture::read(&base64));
+        self.must("a picture", taken)
+    }
+
+    /// A picture of one element, as a PNG file.
+    pub fn picture_of(&self, selector: &str) -> Vec<u8> {
+        let session = self.engine().session();
+        let painted = session.run_later(PAINT, &Value::Null);
+        self.must("painting", painted);
+        let found = wait::until(wait::LIMIT, || session.find(selector).ok().flatten());
+        let Some(element) = found else {
+            self.fail(&format!("{selector} is not there"));
+        };
+        let taken = session
+            .picture_of(&element)
+            .and_then(|base64| picture::read(&base64));
+        self.must(selector, taken)
+    }
+
     /// Waits for another screen than the one whose heading is marked; gives its address.
     pub(super) fn wait_for_screen(&self, after: &str) -> String {
         let session = self.engine().session();

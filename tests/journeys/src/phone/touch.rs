@@ -1,5 +1,6 @@
 //! What a finger does.
 
+use std::path::Path;
 use std::time::Duration;
 
 use serde_json::{Value, json};
@@ -100,6 +101,12 @@ impl Phone {
         };
         let typed = session.type_text(&field, words);
         self.must(selector, typed);
+    }
+
+    /// Picks a file in a field for files.
+    pub fn choose_file(&mut self, selector: &str, file: &Path) {
+        self.taps += 1;
+        self.type_in(selector, &file.display().to_string());
     }
 
     /// Empties a field.

@@ -18,6 +18,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/screens.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_review.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_care.ftl")),
+            include_str!(concat!("../../words/", $folder, "/screens_handoff.ftl")),
             include_str!(concat!("../../words/", $folder, "/signs.ftl")),
             include_str!(concat!("../../words/", $folder, "/transfer.ftl")),
             include_str!(concat!("../../words/", $folder, "/units.ftl")),

@@ -41,7 +41,6 @@ screen-use-help = Help others move
 screen-use-help-note = As a home-care worker or a relative
 screen-use-treat = Treat people
 screen-use-treat-note = As a clinician
-screen-use-treat-soon = Plans for other people are not in this version yet. You can check a lift of a thing.
 
 screen-units-title = How do you weigh things?
 screen-units-kg = Kilograms (kg)

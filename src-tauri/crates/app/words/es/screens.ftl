@@ -41,7 +41,6 @@ screen-use-help = Ayudo a otros a moverse
 screen-use-help-note = Como cuidador a domicilio o familiar
 screen-use-treat = Trato a pacientes
 screen-use-treat-note = Como profesional de la salud
-screen-use-treat-soon = Los planes para otros aún no están en esta versión. Puede consultar cómo levantar una cosa.
 
 screen-units-title = ¿Cómo pesa las cosas?
 screen-units-kg = Kilos (kg)

@@ -8,6 +8,7 @@ mod bench;
 mod check;
 mod docs;
 mod fuzz;
+mod pixels;
 mod start;
 mod test;
 
@@ -22,6 +23,7 @@ pub(crate) fn run(wish: &Wish) -> Result<(), Trouble> {
         Verb::Check => check::run(wish),
         Verb::Bench => bench::run(wish),
         Verb::Fuzz => fuzz::run(wish),
+        Verb::Pixels => pixels::run(),
         Verb::Docs => docs::run(),
         Verb::Help => {
             print!("{}", words::HELP);

@@ -15,8 +15,10 @@ pub(crate) const STEPS: &[Step] = &[
     steps::statistics::STEP,
     steps::interop::STEP,
     steps::formats::STEP,
+    steps::peers::STEP,
     steps::ui::STEP,
     steps::journeys::STEP,
+    steps::pixels::STEP,
 ];
 
 /// Runs them.

@@ -7,6 +7,8 @@ pub(crate) mod format;
 pub(crate) mod formats;
 pub(crate) mod interop;
 pub(crate) mod journeys;
+pub(crate) mod peers;
+pub(crate) mod pixels;
 pub(crate) mod statistics;
 pub(crate) mod ui;
 pub(crate) mod unit;

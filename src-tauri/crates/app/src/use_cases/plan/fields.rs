@@ -61,7 +61,19 @@ struct Field {
     step: Option<f64>,
     #[serde(skip_serializing_if = "Option::is_none")]
     unit: Option<&'static str>,
+    /// Whether it may be left out: a number that sets a limit.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    optional: bool,
 }
+
+/// Numbers that a plan cannot do without.
+const NEEDED: [&str; 5] = [
+    "grace_weeks",
+    "practice_load",
+    "practice_sets",
+    "practice_times",
+    "practice_days",
+];
 
 #[derive(Debug, Serialize)]
 struct Choice {
@@ -250,6 +262,7 @@ impl Draw<'_> {
             max: None,
             step: None,
             unit: None,
+            optional: matches!(kind, "kg" | "count") && !NEEDED.contains(&id),
         }
     }
 

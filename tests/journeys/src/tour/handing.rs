@@ -1,0 +1,154 @@
+//! The pages that hand plans and histories over, on one phone: the other one is two pictures of its screen.
+
+use std::path::PathBuf;
+
+use super::Look;
+use crate::binaries::root;
+use crate::phone::Phone;
+
+/// The offer of an invented phone named Blue Kettle.
+const OFFER: &str = "offer.png";
+/// The offer of another invented phone with the same name.
+const OFFER_OF_A_NEW_PHONE: &str = "offer_new_phone.png";
+
+/// A line of a plan of each kind: a text, a day, a weight, a number, one of several, some of several, yes or no.
+const PLAN_FIELDS: [&str; 7] = [
+    "notes",
+    "review_on",
+    "ceiling_floor",
+    "grace_weeks",
+    "next_morning",
+    "preferred",
+    "locked",
+];
+
+/// Through all of them; ends at home.
+pub(super) fn handing_over(phone: &mut Phone, look: Look<'_>) {
+    pairing(phone, look);
+    people(phone, look);
+    making_a_plan(phone, look);
+    giving(phone, look);
+    taking_in(phone, look);
+    phone.open("home");
+}
+
+fn pairing(phone: &mut Phone, look: Look<'_>) {
+    phone.open("hand");
+    look(phone, "hand");
+    phone.open("hand/people");
+    look(phone, "hand-people-nobody");
+    phone.open("hand/pair");
+    phone.expect_screen("hand/card");
+    look(phone, "hand-card");
+    phone.type_in("#alias", "Green Ladder");
+    phone.tap("#keep");
+    phone.expect_screen("hand/pair");
+    look(phone, "hand-pair");
+    phone.tap("#scan");
+    phone.expect_no_camera();
+    look(phone, "hand-scan-pair");
+    phone.take_photo(&picture(OFFER), "hand/pair");
+    look(phone, "hand-pair-scanned");
+    phone.tap("#compare");
+    look(phone, "hand-compare");
+    phone.tap_in_vain("#agree");
+    look(phone, "hand-compare-problem");
+    phone.touch("input[value=same]");
+    phone.touch("input[value=other]");
+    phone.tap("#agree");
+    look(phone, "hand-paired");
+
+    phone.open("hand/pair");
+    phone.tap("#scan");
+    phone.take_photo(&picture(OFFER_OF_A_NEW_PHONE), "hand/pair");
+    phone.tap("#compare");
+    phone.expect("#go-on");
+    look(phone, "hand-warning");
+    phone.tap("#stop");
+    phone.expect_screen("hand");
+}
+
+fn people(phone: &mut Phone, look: Look<'_>) {
+    phone.open("hand/people");
+    look(phone, "hand-people");
+    phone.tap("[data-pairing]");
+    phone.open_all();
+    look(phone, "hand-person");
+}
+
+fn making_a_plan(phone: &mut Phone, look: Look<'_>) {
+    phone.open("plan");
+    look(phone, "plan-none");
+    phone.open("plans");
+    look(phone, "plans-none");
+    phone.open("plans/new");
+    look(phone, "plans-new");
+    phone.tap("[data-answer]");
+    look(phone, "plans-new-whom");
+    phone.type_in("#for", "Green Ladder");
+    phone.tap("#begin");
+    look(phone, "plans-edit");
+    let page = phone.screen();
+    for field in PLAN_FIELDS {
+        phone.tap(&format!("[data-change='{field}']"));
+        look(phone, &format!("plans-field-{field}"));
+        phone.open(&page);
+    }
+    phone.open("plans");
+    look(phone, "plans");
+}
+
+fn giving(phone: &mut Phone, look: Look<'_>) {
+    phone.open("hand/give");
+    look(phone, "hand-give");
+    phone.tap("[data-answer=history]");
+    look(phone, "hand-give-when");
+    phone.tap("[data-answer='90']");
+    look(phone, "hand-give-notes");
+    phone.tap("[data-answer=no]");
+    look(phone, "hand-give-whom");
+    phone.tap("[data-answer]");
+    look(phone, "hand-give-leaves");
+    phone.tap("#show");
+    phone.open_all();
+    look(phone, "hand-show");
+}
+
+/// The plan just made comes back to this phone, as from somebody who is not paired.
+fn taking_in(phone: &mut Phone, look: Look<'_>) {
+    phone.open("hand/give");
+    phone.tap("[data-answer]:not([data-answer=history]):not([data-answer=new])");
+    phone.tap("[data-answer=nobody]");
+    let shown = phone.show_it();
+    phone.touch("#code");
+    phone.expect(".big-words");
+    look(phone, "hand-show-words");
+    let words = phone.big_words().join(" ");
+    phone.open_all();
+    phone.tap("#larger");
+    look(phone, "hand-show-many");
+
+    phone.open("hand/scan/parcel");
+    phone.expect_no_camera();
+    look(phone, "hand-scan");
+    phone.refused_photo_of(&picture(OFFER));
+    look(phone, "hand-scan-problem");
+    phone.take_photos(&shown);
+    phone.expect_screen("hand/code");
+    look(phone, "hand-code");
+    phone.type_in("#code", "not these eight words at all my friend");
+    phone.tap_in_vain("#open");
+    look(phone, "hand-code-problem");
+    phone.clear("#code");
+    phone.type_in("#code", &words);
+    phone.tap("#open");
+    look(phone, "hand-question");
+    phone.tap("#yes");
+    phone.expect_screen("plan");
+    phone.open_all();
+    look(phone, "plan");
+}
+
+fn picture(name: &str) -> PathBuf {
+    root().join("tests/journeys/pictures").join(name)
+}

@@ -1,0 +1,159 @@
+//! Two phones: they pair, a plan goes over and is followed, a history comes back; and what is refused.
+
+use journeys::engines::Kind;
+use journeys::handing::pair;
+use journeys::in_both_engines;
+use journeys::person::AN_EVERYDAY_BOX;
+use journeys::phone::Phone;
+
+in_both_engines!(
+    a_plan_goes_over_and_a_history_comes_back,
+    who_is_not_paired_needs_the_eight_words,
+    what_is_meant_for_somebody_else_is_refused,
+    without_a_camera_a_photo_or_a_file_will_do,
+);
+
+const PASSPHRASE: &str = "three tins of beans";
+
+fn with_card(phone: &mut Phone, alias: &str) {
+    phone.first_start(PASSPHRASE);
+    phone.name_card(alias);
+}
+
+/// Makes a plan from a pattern and stands at its page.
+fn make_plan(phone: &mut Phone, for_whom: &str) {
+    phone.open("plans/new");
+    phone.tap("[data-answer]");
+    phone.type_in("#for", for_whom);
+    phone.tap("#begin");
+}
+
+fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
+    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
+    with_card(clinician, "Blue Kettle");
+    with_card(&mut patient, "Green Ladder");
+    patient.open("home");
+    patient.tap("#check-lift");
+    patient.walk_to("advice", &[AN_EVERYDAY_BOX]);
+    patient.tap("#did");
+    patient.tap("#skip");
+    pair(clinician, &mut patient);
+
+    make_plan(clinician, "Green Ladder");
+    clinician.tap("#give");
+    clinician.expect_screen("hand/give/whom");
+    clinician.tap("[data-answer]");
+    clinician.picture("what-leaves");
+    let plan = clinician.show_it();
+    clinician.picture("plan-shown");
+    clinician.tap("#done");
+
+    patient.open("hand/scan/parcel");
+    assert_eq!(patient.take_photos(&plan), "hand/question");
+    patient.picture("question");
+    assert!(patient.words().contains("Blue Kettle"));
+    patient.tap("#yes");
+    patient.expect_screen("plan");
+    patient.picture("plan-followed");
+
+    // The same plan once more is known already.
+    patient.open("hand/scan/parcel");
+    let said = patient.refused_photo(&plan);
+    assert!(!said.is_empty());
+    patient.picture("known-already");
+
+    patient.open("hand/give");
+    patient.tap("[data-answer=history]");
+    patient.tap("[data-answer='90']");
+    patient.tap("[data-answer=no]");
+    patient.tap("[data-answer]");
+    let history = patient.show_it();
+    patient.tap("#done");
+
+    clinician.open("hand/scan/parcel");
+    assert_eq!(clinician.take_photos(&history), "hand/question");
+    clinician.picture("history-question");
+    assert!(clinician.words().contains("Green Ladder"));
+    clinician.tap("#yes");
+    clinician.picture("history-kept");
+}
+
+fn who_is_not_paired_needs_the_eight_words(clinician: &mut Phone) {
+    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
+    with_card(clinician, "Blue Kettle");
+    with_card(&mut patient, "Green Ladder");
+    make_plan(clinician, "Green Ladder");
+    clinician.tap("#give");
+    clinician.tap("[data-answer=nobody]");
+    let plan = clinician.show_it();
+    assert!(!clinician.has(".big-words"), "shown only on a tap");
+    clinician.touch("#code");
+    clinician.expect(".big-words");
+    let words = clinician.big_words();
+    assert_eq!(words.len(), 8);
+    clinician.picture("eight-words");
+
+    patient.open("hand/scan/parcel");
+    assert_eq!(patient.take_photos(&plan), "hand/code");
+    patient.type_in("#code", "eight words that are not the right ones");
+    patient.tap_in_vain("#open");
+    patient.picture("wrong-words");
+    patient.clear("#code");
+    patient.type_in("#code", &words.join(" ").to_uppercase());
+    patient.tap("#open");
+    patient.expect_screen("hand/question");
+    patient.expect(".note--stop");
+    patient.picture("not-paired");
+    patient.tap("#no");
+    patient.open("plan");
+    patient.expect("#take");
+}
+
+fn what_is_meant_for_somebody_else_is_refused(clinician: &mut Phone) {
+    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
+    with_card(clinician, "Blue Kettle");
+    with_card(&mut patient, "Green Ladder");
+    pair(clinician, &mut patient);
+    make_plan(clinician, "Green Ladder");
+    clinician.tap("#give");
+    clinician.tap("[data-answer]");
+    let plan = clinician.show_it();
+
+    let mut stranger = Phone::new(clinician.kind(), "a stranger's phone");
+    with_card(&mut stranger, "Quiet Lantern");
+    stranger.open("hand/scan/parcel");
+    let said = stranger.refused_photo(&plan);
+    stranger.picture("refused");
+    assert!(!said.is_empty());
+    stranger.open("hand/pair");
+    stranger.tap("#scan");
+    let other = stranger.refused_photo(&plan);
+    assert_ne!(said, other, "a plan is no offer to pair");
+}
+
+fn without_a_camera_a_photo_or_a_file_will_do(phone: &mut Phone) {
+    with_card(phone, "Blue Kettle");
+    make_plan(phone, "Green Ladder");
+    phone.tap("#give");
+    phone.tap("[data-answer=nobody]");
+    phone.show_it();
+    phone.open_all();
+    if phone.kind() == Kind::Window {
+        phone.touch("#save-file");
+        phone.wait_until("where the file is", |phone| phone.words().contains(".heft"));
+        phone.picture("saved");
+        let files = phone.saved_files();
+        let [file] = files.as_slice() else {
+            phone.fail(&format!("one saved file, and not {files:?}"));
+        };
+        phone.open("hand/scan/parcel");
+        phone.expect_no_camera();
+        phone.picture("no-camera");
+        phone.choose_file("#file", file);
+        phone.expect_screen("hand/code");
+    } else {
+        phone.open("hand/scan/parcel");
+        phone.expect_no_camera();
+        phone.picture("no-camera");
+    }
+}
