@@ -52,7 +52,9 @@ fn every_screen_speaks_spanish_and_fits(phone: &mut Phone) {
         assert!(!texts.is_empty(), "{name} has no words");
         let english = english.get(name).cloned().unwrap_or_default();
         let same: Vec<&Value> = texts.iter().filter(|text| english.contains(text)).collect();
-        let named = |text: &&&Value| !ALIKE.iter().any(|alike| ***text == json!(alike));
+        let is_file = |text: &Value| text.as_str().is_some_and(|text| text.starts_with(FILE));
+        let named =
+            |text: &&&Value| !is_file(text) && !ALIKE.iter().any(|alike| ***text == json!(alike));
         let left: Vec<_> = same.iter().filter(named).collect();
         assert!(left.is_empty(), "on {name} this is still English: {left:?}");
     });
@@ -67,6 +69,9 @@ const ALIKE: [&str; 6] = [
     "Blue Kettle",
     "Green Ladder",
 ];
+
+/// How the names of files begin.
+const FILE: &str = "heftwell-";
 
 fn numbers_are_typed_and_shown_with_a_comma(phone: &mut Phone) {
     const TYPED: Story<'static> = &[
