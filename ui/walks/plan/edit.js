@@ -1,4 +1,4 @@
-/** A plan that is being made: every line with a way to change it. */
+/** A plan that is being made: every line with a way to change it, and what it would answer today. */
 import { ask } from "../../backend.js";
 import { button, heading, make, para, scrollAbove, section } from "../../make.js";
 import { go } from "../../router.js";
@@ -8,7 +8,7 @@ import { giveTo } from "../handoff/wish.js";
 import "../../parts/check-rows/check-rows.js";
 
 export async function show({ id }) {
-  const [plan] = await Promise.all([ask("plan_edit", { id: Number(id) }), useLook()]);
+  const [plan, preview] = await Promise.all([ask("plan_edit", { id: Number(id) }), ask("plan_preview", { id: Number(id) }), useLook()]);
   const change = (event) => go(`#/plans/${id}/${event.detail}`);
   return {
     title: plan.title,
@@ -20,6 +20,8 @@ export async function show({ id }) {
       para(plan.version_text, "hint"),
       plan.sections.map(({ title, fields }) => section(title,
         make("check-rows", { props: { rows: fields.map(({ id: question, label, text }) => ({ question, label, text: text || "–" })) }, on: { "check-rows-change": change } }))),
+      section(say("screen-plans-preview"), para(preview.day, "hint"),
+        make("check-rows", { id: "preview", props: { facts: preview.loads.map(({ load, answer, why }) => ({ label: load, text: `${answer}. ${why}` })) } })),
       lines(plan.notes, "hand-lines hint")),
   };
 }

@@ -170,6 +170,7 @@ screen-plans-whom-label = Name on the plan
 screen-plans-begin = Go on
 screen-plans-for = For [name]
 screen-plans-give = Hand it over
+screen-plans-preview = What it would answer
 screen-plans-yes = Yes
 screen-plans-no = No
 screen-plans-in = In [unit]

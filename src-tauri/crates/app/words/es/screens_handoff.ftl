@@ -170,6 +170,7 @@ screen-plans-whom-label = Nombre en el plan
 screen-plans-begin = Seguir
 screen-plans-for = Para [name]
 screen-plans-give = Entregarlo
+screen-plans-preview = Lo que respondería
 screen-plans-yes = Sí
 screen-plans-no = No
 screen-plans-in = En [unit]
