@@ -1,6 +1,7 @@
 //! Opening the database file with its key, and every setting the store relies on.
 
 use std::path::Path;
+use std::sync::Once;
 
 use rusqlite::{Connection, OpenFlags};
 use zeroize::Zeroizing;
@@ -43,6 +44,7 @@ const BUSY_MS: u64 = 5_000;
 /// # Errors
 /// [`VaultError::Damaged`] if the first page does not come out under the key.
 pub(crate) fn open(path: &Path, key: &DatabaseKey) -> Result<Connection, VaultError> {
+    set_up();
     // No CREATE: a missing file must never become a new, empty one. No URI: a path is only a path.
     let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let connection = Connection::open_with_flags(path, flags)?;
@@ -55,6 +57,17 @@ pub(crate) fn open(path: &Path, key: &DatabaseKey) -> Result<Connection, VaultEr
         }
     }
     Ok(connection)
+}
+
+/// Lets the first use of SQLite in this process come to its end before any other begins.
+///
+/// SQLite calls itself ready before SQLCipher's part is set up: `sqlite3_initialize` runs `SQLITE_EXTRA_INIT`
+/// after it has let go of its lock (SQLite 3.54.1). A second thread that opens a file in that moment is
+/// refused its key with `SQLITE_ERROR`. Every use of SQLite in this crate goes through here first.
+pub(crate) fn set_up() {
+    static FIRST: Once = Once::new();
+    // A failure here shows again, and is reported, when the file itself is opened.
+    FIRST.call_once(|| drop(Connection::open_in_memory()));
 }
 
 /// Gives the key, and makes sure that there is a cipher at all.

@@ -52,6 +52,7 @@ fn key(fill: u8) -> DatabaseKey {
 #[test]
 fn sqlcipher_takes_a_short_key_for_a_passphrase() {
     let place = Place::new();
+    set_up();
     let connection = Connection::open(place.database()).unwrap();
     let short = format!(
         "PRAGMA cipher_log_level = NONE; PRAGMA key = \"x'{}'\";",
@@ -87,6 +88,7 @@ fn the_key_pragma_always_has_64_hex_digits() {
 #[test]
 fn a_plain_file_is_foreign() {
     let place = Place::new();
+    set_up();
     let plain = Connection::open(place.database()).unwrap();
     plain
         .execute_batch("CREATE TABLE kept (id INTEGER) STRICT;")

@@ -30,6 +30,7 @@ mod tests {
 
     /// A parent and a child whose bond is only looked at when the transaction is kept.
     fn database() -> Connection {
+        crate::connection::set_up();
         let connection = Connection::open_in_memory().unwrap();
         connection
             .execute_batch(

@@ -13,6 +13,7 @@ fn key(fill: u8) -> LogKey {
 
 /// Three lifts, of which the second was removed, in a database that needs no cipher to make the point.
 fn history() -> Connection {
+    crate::connection::set_up();
     let connection = Connection::open_in_memory().unwrap();
     for step in migrate::STEPS {
         connection.execute_batch(step).unwrap();
@@ -60,6 +61,7 @@ fn an_untouched_history_holds() {
 
 #[test]
 fn a_history_with_nothing_in_it_holds() {
+    crate::connection::set_up();
     let connection = Connection::open_in_memory().unwrap();
     connection.execute_batch(migrate::STEPS[0]).unwrap();
     assert_eq!(check(&connection, &key(1)), Ok(()));
