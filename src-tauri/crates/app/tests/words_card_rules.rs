@@ -117,6 +117,48 @@ fn a_change_names_a_way_only_where_it_is_enough_for_today() {
 }
 
 #[test]
+fn what_the_plan_says_of_other_ways_is_not_said_of_the_one_offered() {
+    let words = Words::load(Language::English);
+    let why = |plan: Plan| {
+        let mut request = Request::new(well(), task(6.0));
+        request.plan = Some(plan);
+        card(&advise(&request), &reader(&words)).why
+    };
+    let avoiding = |ways: &[Way]| Plan {
+        avoid: ways.iter().copied().collect(),
+        ..Plan::blank()
+    };
+    let said = why(avoiding(&[Way::HipHinge]));
+    assert!(
+        said.starts_with("Because your plan rules out the hip hinge and "),
+        "{said}"
+    );
+    let said = why(avoiding(&[Way::HipHinge, Way::Squat]));
+    assert!(
+        said.starts_with("Because your plan rules out some ways and "),
+        "{said}"
+    );
+    let listing = Plan {
+        allowed: Some([Way::Squat].into()),
+        ..Plan::blank()
+    };
+    let said = why(listing);
+    assert!(
+        said.starts_with("Because your plan lists this way and "),
+        "{said}"
+    );
+    let preferring = Plan {
+        prefer: [Way::Squat].into(),
+        ..avoiding(&[Way::HipHinge])
+    };
+    let said = why(preferring);
+    assert!(
+        said.starts_with("Because your plan puts it first and "),
+        "{said}"
+    );
+}
+
+#[test]
 fn the_side_to_kneel_on_is_in_the_first_step() {
     let words = Words::load(Language::English);
     let mut person = well();

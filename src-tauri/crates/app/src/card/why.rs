@@ -56,7 +56,7 @@ const TODAY: [ReasonId; 21] = [
     Id::WornHip,
 ];
 /// What the plan says of the ways.
-const PLAN: [ReasonId; 3] = [Id::PlanNotListed, Id::PlanAvoids, Id::PlanPrefers];
+const PLAN: [ReasonId; 3] = [Id::PlanPrefers, Id::PlanNotListed, Id::PlanAvoids];
 const BACK: &[ReasonId] = &[
     Id::BackFlare,
     Id::BackSevere,
@@ -69,7 +69,7 @@ const KNEE: &[ReasonId] = &[Id::KneeSevere, Id::WornKnee, Id::KneeNotAsked];
 /// The line.
 pub(super) fn line(advice: &Given, reader: &Reader<'_>) -> String {
     let chosen = chosen(advice);
-    let clause = |reason: &Reason| reader.words.because(reason, reader.units).into();
+    let clause = |reason: &Reason| clause(advice, reason, reader).into();
     match chosen.as_slice() {
         [] => String::new(),
         [only] => reader.words.format("why-one", &[("first", clause(only))]),
@@ -78,6 +78,33 @@ pub(super) fn line(advice: &Given, reader: &Reader<'_>) -> String {
             reader.words.format("why-two", &values)
         }
     }
+}
+
+/// A reason as a clause of the line. What the plan says of other ways names them: the line stands beside the
+/// way that is offered, and "it" would mean that one.
+fn clause(advice: &Given, reason: &Reason, reader: &Reader<'_>) -> String {
+    let words = reader.words;
+    let lifts = matches!(advice.outcome, Outcome::Lift { .. });
+    match (reason.id, excluded_by(Id::PlanAvoids, advice).as_slice()) {
+        (Id::PlanAvoids, [only]) => {
+            let way = words.way_in_sentence(*only).into();
+            words.format("why-plan-rules-out-one", &[("way", way)])
+        }
+        (Id::PlanAvoids, _) => words.text("why-plan-rules-out-some"),
+        (Id::PlanNotListed, _) if lifts => words.text("why-plan-lists"),
+        (Id::PlanNotListed, _) => words.text("why-plan-lists-no-other"),
+        _ => words.because(reason, reader.units),
+    }
+}
+
+/// The ways that a reason of the plan rules out.
+fn excluded_by(id: ReasonId, advice: &Given) -> Vec<Way> {
+    advice
+        .ruled_out
+        .iter()
+        .filter(|out| out.because.contains(&id))
+        .map(|out| out.way)
+        .collect()
 }
 
 /// The message for how sure the whole advice is.

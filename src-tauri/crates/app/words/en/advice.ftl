@@ -16,6 +16,10 @@ outcome-refuse = We cannot advise on this. Others can.
 
 why-one = Because { $first }.
 why-two = Because { $first } and { $second }.
+why-plan-rules-out-one = your plan rules out the { $way }
+why-plan-rules-out-some = your plan rules out some ways
+why-plan-lists = your plan lists this way
+why-plan-lists-no-other = your plan lists no other way
 stop-text = Stop if pain jumps, legs feel odd, you feel dizzy or short of breath.
 stop-care = Lift nothing until a doctor has looked at this.
 stop-refuse = Leave it where it is until somebody can advise you.

@@ -16,6 +16,10 @@ outcome-refuse = Aquí no le podemos dar consejo. Otros sí pueden.
 
 why-one = Porque { $first }.
 why-two = Porque { $first } y { $second }.
+why-plan-rules-out-one = su plan excluye «{ $way }»
+why-plan-rules-out-some = su plan excluye algunas formas
+why-plan-lists = su plan nombra esta forma
+why-plan-lists-no-other = su plan no nombra otra forma
 stop-text = Pare si el dolor sube de golpe, siente raras las piernas, se marea o le falta el aire.
 stop-care = No levante nada hasta que le revise un médico.
 stop-refuse = Déjelo donde está hasta que alguien pueda aconsejarle.
