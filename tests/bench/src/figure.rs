@@ -28,7 +28,7 @@ const ROUNDS: usize = 7;
 /// # Errors
 /// [`Trouble::Answer`] when the script answers something else than was agreed on.
 pub(crate) fn measure() -> Result<(), Trouble> {
-    let Some(python) = place::python() else {
+    let Some(python) = place::python("dynamics") else {
         println!("not measured: `cargo xtask test --only dynamics` sets up the library first");
         return Ok(());
     };

@@ -16,8 +16,10 @@ use std::process::ExitCode;
 
 mod clock;
 mod figure;
+mod handing;
 mod judge;
 mod place;
+mod reading;
 mod request;
 mod screen;
 mod size;
@@ -30,10 +32,12 @@ use trouble::Trouble;
 /// A part of the measurements: its name and what measures it.
 type Part = (&'static str, fn() -> Result<(), Trouble>);
 
-const PARTS: [Part; 5] = [
+const PARTS: [Part; 7] = [
     ("judgement", judge::measure),
     ("figure", figure::measure),
     ("vault", store::measure),
+    ("handing", handing::measure),
+    ("reading", reading::measure),
     ("start", start::measure),
     ("size", size::measure),
 ];

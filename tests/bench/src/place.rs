@@ -24,10 +24,10 @@ pub(crate) fn built(name: &str) -> Result<PathBuf, Trouble> {
     }
 }
 
-/// The Python that `cargo xtask test --only dynamics` sets up, if it has been.
-pub(crate) fn python() -> Option<PathBuf> {
+/// The Python that `cargo xtask test` sets up for the checks of a folder of `tests`, if it has been.
+pub(crate) fn python(checks: &str) -> Option<PathBuf> {
     let here = std::env::current_exe().ok()?;
-    let target = here.ancestors().nth(2)?;
-    let python = target.join("dynamics").join("bin").join("python");
+    let home = here.ancestors().nth(2)?.join("checks").join(checks);
+    let python = home.join("bin").join("python");
     python.is_file().then_some(python)
 }

@@ -7,7 +7,7 @@ use std::process::ExitStatus;
 #[derive(Debug, thiserror::Error)]
 pub(crate) enum Trouble {
     /// A word on the command line that names no part.
-    #[error("there is no part {0}; there are: judgement figure vault start size")]
+    #[error("there is no part {0}; there are: judgement figure vault handing reading start size")]
     Word(String),
     /// A program that must be built first.
     #[error("{path} is missing; `cargo xtask bench` builds it first", path = .0.display())]

@@ -49,7 +49,8 @@ pub fn every_screen(phone: &mut Phone, look: Look<'_>) {
     locked_pages(phone, look);
 }
 
-fn first_pages(phone: &mut Phone, look: Look<'_>) {
+/// The first start of a new phone, as far as home.
+pub fn first_pages(phone: &mut Phone, look: Look<'_>) {
     look(phone, "start");
     phone.tap("#begin");
     look(phone, "start-use");

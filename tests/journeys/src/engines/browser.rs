@@ -5,14 +5,11 @@ use std::process::{Command, Stdio};
 
 use serde_json::json;
 
-use super::{Engine, FILM, Setting, free_port};
+use super::{Engine, FILM, SIZE, Setting, free_port};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
 use crate::trouble::Trouble;
-
-/// A common phone's page, in CSS pixels.
-const SIZE: (u32, u32) = (360, 780);
 
 const FLAGS: [&str; 10] = [
     "--headless=new",

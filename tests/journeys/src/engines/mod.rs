@@ -13,6 +13,9 @@ use std::path::Path;
 use crate::driver::Session;
 use crate::trouble::Trouble;
 
+/// A common phone's page, in CSS pixels.
+pub const SIZE: (u32, u32) = (360, 780);
+
 /// Which engine.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {

@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 use serde_json::json;
 
 use super::display::Display;
-use super::{Engine, Setting, free_port};
+use super::{Engine, SIZE, Setting, free_port};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -131,7 +131,7 @@ impl Engine for Window {
     }
 
     fn set_width(&self, width: u32) -> Result<(), Trouble> {
-        self.session.resize(width, 780)
+        self.session.resize(width, SIZE.1)
     }
 
     fn home(&self) -> &Path {

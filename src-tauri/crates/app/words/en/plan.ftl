@@ -155,4 +155,4 @@ plan-progress-hold = Hold when pain is { $pain } or more.
 plan-progress-back = A step back when pain is above { $pain }.
 plan-card = Your plan: { $title }. { $from }.
 plan-heaviest = With the plan, at most { $mass } today.
-plan-preview-day = For a day with back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. The answers are those that the app would give.
+plan-preview-day = For a day with back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. These are the words the person would read, so "you" is the person.

@@ -155,4 +155,4 @@ plan-progress-hold = Espere con dolor de { $pain } o más.
 plan-progress-back = Un paso atrás con dolor de más de { $pain }.
 plan-card = Su plan: { $title }. { $from }.
 plan-heaviest = Con el plan, hoy como máximo { $mass }.
-plan-preview-day = Para un día con espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Son las respuestas que daría la aplicación.
+plan-preview-day = Para un día con espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Son las palabras que leería la persona: "usted" es esa persona.

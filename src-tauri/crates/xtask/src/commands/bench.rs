@@ -3,8 +3,8 @@
 use crate::args::Wish;
 use crate::child;
 use crate::debian;
-use crate::needs::{COMPILE, JOURNEYS, PYTHON, WINDOW};
-use crate::steps::dynamics;
+use crate::needs::{COMPILE, JOURNEYS, PEERS, PYTHON, WINDOW};
+use crate::steps::{dynamics, peers};
 use crate::tree;
 use crate::trouble::Trouble;
 
@@ -13,8 +13,9 @@ use crate::trouble::Trouble;
 /// # Errors
 /// What installing, building or measuring gives.
 pub(crate) fn run(wish: &Wish) -> Result<(), Trouble> {
-    debian::install(&[COMPILE, WINDOW, JOURNEYS, PYTHON].concat())?;
+    debian::install(&[COMPILE, WINDOW, JOURNEYS, PYTHON, PEERS].concat())?;
     dynamics::python()?;
+    peers::python()?;
     // One build for the programs and for what measures them, so that shared crates are the same.
     let mut build = child::cargo(&["build", "--release", "--locked"]);
     build.args(["--package", "heftwell", "--package", "bench"]);

@@ -21,7 +21,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("journeys", &[]),
     (
         "bench",
-        &["door", "vault", "record", "lifting", "judgement"],
+        &["door", "handoff", "vault", "record", "lifting", "judgement"],
     ),
     ("xtask", &[]),
 ];
