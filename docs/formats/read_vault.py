@@ -273,7 +273,7 @@ PLAN = keyed(
     progression=(19, keyed(
         step_g=(1, same), good_days=(2, same), hold_from=(3, same), back_over=(4, same), is_locked=(5, same))),
     bands=(20, listed(keyed(region=(1, REGION), moderate_from=(2, same), severe_from=(3, same)))),
-    notes=(21, listed(wording)))
+    notes=(21, listed(wording)), flare=(23, listed(wording)))
 FOLLOWED = keyed(plan=(1, PLAN), at=(2, moment), pairing=(3, hexed), from_=(4, same), stopped_at=(5, moment))
 LOOK = places(
     kind=enum("during", "after", "next_morning"), after_min=same, pain=or_none(one_less),
@@ -283,15 +283,24 @@ HISTORY_LIFT = places(
     way=or_none(WAY), advised=or_none(WAY), mass=or_none(mass), start=or_none(HEIGHT), times=same,
     pain=lambda value: [place - 1 if place else None for place in value],
     back_state=or_none(enum("steady", "volatile", "flare")), looks=listed(LOOK), instead=same, title=same)
+PRACTICE_EVENT = enum("done", "left", "step_up", "step_down", "offer_left", "flare")
+BACK_TO_USUAL = enum("yes", "no", "not_sure")
 HISTORY = keyed(
     from_=(1, same), made_at=(2, moment), since=(3, same), with_notes=(4, same),
     plan=(5, keyed(id=(1, hexed), version=(2, same))), start_min=(6, same), lifts=(7, listed(HISTORY_LIFT)),
-    signs=(8, listed(places(at_min=same, sign=same, is_cleared=same))), words=(9, same))
+    signs=(8, listed(places(at_min=same, sign=same, is_cleared=same))), words=(9, same),
+    practice=(10, listed(places(
+        at_min=same, version=same, event=PRACTICE_EVENT, way=or_none(WAY), grams=same, pain=or_none(one_less),
+        morning_asked=same, morning_pain=or_none(one_less), back_to_usual=or_none(BACK_TO_USUAL)))))
+PRACTICE = keyed(
+    at=(1, moment), plan=(2, hexed), version=(3, same), event=(4, PRACTICE_EVENT), way=(5, WAY), grams=(6, same),
+    pain=(7, same), morning=(8, keyed(at=(1, moment), pain=(2, same), back_to_usual=(3, BACK_TO_USUAL))))
 RECEIVED = keyed(history=(1, HISTORY), at=(2, moment), from_=(3, same))
 KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("settings", SETTINGS),
          5: ("advice", ADVICE), 6: ("lift", LIFT), 7: ("check_in", CHECK_IN), 8: ("draft", DRAFT),
          9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 11: ("device", DEVICE), 12: ("paired", PAIRED),
          13: ("plan", PLAN), 14: ("followed", FOLLOWED), 15: ("history", HISTORY), 16: ("received", RECEIVED),
+         17: ("practice", PRACTICE),
          18: ("care_person", CARE_PERSON), 19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT),
          21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER)}
 
@@ -341,6 +350,8 @@ def main():
     for table, order in handed.items() if "pairing" in tables else ():
         for raw, in database.execute(f"SELECT record FROM {table} ORDER BY {order}"):
             print(json.dumps({"table": table, **record(raw)}, ensure_ascii=False))
+    for row_id, raw in database.execute("SELECT id, record FROM practice ORDER BY id") if "practice" in tables else ():
+        print(json.dumps({"table": "practice", "id": row_id, **record(raw)}, ensure_ascii=False))
     for row_id, lift, raw in database.execute("SELECT id, lift_id, record FROM check_in ORDER BY id"):
         print(json.dumps({"table": "check_in", "id": row_id, "of_lift": lift, **record(raw)}, ensure_ascii=False))
     for row_id, shift, raw in database.execute("SELECT id, shift_id, record FROM move_entry ORDER BY id"):

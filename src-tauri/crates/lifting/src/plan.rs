@@ -58,6 +58,12 @@ pub struct Plan {
     pub step: Option<Kilograms>,
     /// The level in practice.
     pub current: Option<Kilograms>,
+    /// Good sessions running before a step up. `None`: the rule's own number.
+    pub good_sessions: Option<u32>,
+    /// Pain during practice from which to hold. `None`: the rule's own number.
+    pub hold_from: Option<PainScore>,
+    /// Pain during practice above which to go a step down. `None`: the pain ceiling, else the rule's own number.
+    pub back_over: Option<PainScore>,
     /// Steps are the clinician's to unlock.
     pub steps_locked: bool,
     /// How long after the review date its limits stay. `None`: 4 weeks, house rule.
@@ -93,6 +99,9 @@ impl Plan {
             pain_ceiling: None,
             step: None,
             current: None,
+            good_sessions: None,
+            hold_from: None,
+            back_over: None,
             steps_locked: false,
             grace: None,
             bands: BTreeMap::new(),

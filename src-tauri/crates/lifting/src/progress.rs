@@ -4,6 +4,10 @@
 //! studied on tendons and kneecaps, borrowed for backs) with its bands 0–3, 4–5 and above 5, and two good
 //! sessions running before a step (a training rule). Numbers a plan sets win.
 
+mod practice;
+
+pub use practice::{Session, good_in_a_row, history, take};
+
 use crate::body::{BackState, Person};
 use crate::naming::named;
 use crate::plan::{Plan, Validity};
@@ -101,14 +105,36 @@ pub fn step_size(plan: &Plan) -> Option<Kilograms> {
     })
 }
 
+/// Good sessions running that a step up needs.
+#[must_use]
+pub fn sessions_needed(plan: Option<&Plan>) -> u32 {
+    let set = plan.and_then(|plan| plan.good_sessions);
+    set.unwrap_or(SESSIONS).max(1)
+}
+
+/// The most pain during practice that does not ask for a step down.
+fn most_during(plan: Option<&Plan>) -> PainScore {
+    let set = |plan: &Plan| match (plan.back_over, plan.pain_ceiling) {
+        (Some(one), Some(other)) => Some(one.min(other)),
+        (one, other) => one.or(other),
+    };
+    plan.and_then(set).unwrap_or(ACCEPTABLE)
+}
+
+/// Whether pain during practice lets a step up be offered.
+fn is_good(pain: PainScore, plan: Option<&Plan>) -> bool {
+    match plan.and_then(|plan| plan.hold_from) {
+        Some(from) => pain < from,
+        None => pain <= GOOD,
+    }
+}
+
 fn reasons_to_step_down(person: &Person, plan: Option<&Plan>, history: &History) -> Vec<Reason> {
     let mut reasons = Vec::new();
     if history.flare_today == Some(true) || person.back_state == Some(BackState::Flare) {
         reasons.push(Reason::of(ReasonId::FlareStepDown));
     }
-    let most = plan
-        .and_then(|plan| plan.pain_ceiling)
-        .unwrap_or(ACCEPTABLE);
+    let most = most_during(plan);
     if let Some(pain) = history.worst_during.filter(|pain| *pain > most) {
         reasons.push(
             Reason::of(ReasonId::PainOverDuring)
@@ -139,11 +165,11 @@ fn reasons_to_hold(person: &Person, plan: Option<&Plan>, history: &History) -> V
     }
     if history
         .sessions_at_level
-        .is_some_and(|sessions| sessions < SESSIONS)
+        .is_some_and(|sessions| sessions < sessions_needed(plan))
     {
         reasons.push(Reason::of(ReasonId::TooFewSessions));
     }
-    if let Some(pain) = history.worst_during.filter(|pain| *pain > GOOD) {
+    if let Some(pain) = history.worst_during.filter(|pain| !is_good(*pain, plan)) {
         reasons.push(Reason::of(ReasonId::PainAcceptableDuring).with("pain", Value::Pain(pain)));
     }
     reasons.extend(plan_holds(plan));

@@ -4,6 +4,7 @@
 //! before, and texts stand once in a list and are pointed at. A place whose answer is missing holds 0.
 
 mod entry;
+mod practice;
 
 use minicbor::{Decode, Encode};
 
@@ -11,6 +12,7 @@ use crate::frame::{Keyed, Record};
 use crate::{Day, Identity, Moment};
 
 pub use entry::{HistoryLift, LookBack, SignRaised};
+pub use practice::HistoryPractice;
 
 /// What a person did and how it went, over some time.
 #[derive(Debug, Clone, PartialEq, Eq, Encode, Decode)]
@@ -43,6 +45,9 @@ pub struct History {
     /// Texts and text ids that are pointed at, counted from 1.
     #[n(9)]
     pub words: Vec<String>,
+    /// The log of the plan, oldest first; `None`: nothing in it, or put together by a version without one.
+    #[n(10)]
+    pub practice: Option<Vec<HistoryPractice>>,
 }
 
 /// One version of one plan.
@@ -73,7 +78,7 @@ impl Record for History {
 impl Keyed for History {
     fn knows(path: &[u32]) -> bool {
         match path {
-            [key] => (1..=9).contains(key),
+            [key] => (1..=10).contains(key),
             [5, key] => (1..=2).contains(key),
             _ => false,
         }

@@ -43,6 +43,7 @@ mod open_sign;
 mod pain;
 mod paired;
 mod plan;
+mod practice_entry;
 mod received;
 mod saved_task;
 mod settings;
@@ -67,7 +68,7 @@ pub use draft::{Draft, DraftPurpose};
 pub use error::RecordError;
 pub use followed::Followed;
 pub use frame::{MAJOR, MAX_BYTES, Record};
-pub use history::{History, HistoryLift, LookBack, PlanVersion, SignRaised};
+pub use history::{History, HistoryLift, HistoryPractice, LookBack, PlanVersion, SignRaised};
 pub use identity::{Identity, SecretBytes};
 pub use lift::Lift;
 pub use mass::Mass;
@@ -80,6 +81,7 @@ pub use paired::{Paired, ParcelPurpose};
 pub use plan::{
     Bands, Ceiling, NextMorning, Plan, PlanWay, Practice, Progression, Region, WayStanding,
 };
+pub use practice_entry::{MorningAfter, PracticeEntry, PracticeEvent};
 pub use received::Received;
 pub use saved_task::SavedTask;
 pub use settings::{Settings, Units, UsedFor};

@@ -22,8 +22,8 @@ macro_rules! lists_codes {
 fn every_code_is_listed() {
     lists_codes! {
         Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
-        Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome ParcelPurpose ReachWord Region Sex
-        Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
+        Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome ParcelPurpose PracticeEvent ReachWord
+        Region Sex Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
     }
 }
 
@@ -50,6 +50,7 @@ fn every_key_is_listed() {
     lists_keys(&support::handoff::followed());
     lists_keys(&support::handoff::history());
     lists_keys(&support::handoff::received());
+    lists_keys(&support::handoff::practice());
 }
 
 /// The rows of the kind's section are the keys that can be marked "must be understood".

@@ -113,6 +113,14 @@ fn history() {
     holds("received", &support::handoff::received());
 }
 
+#[test]
+fn practice() {
+    holds("plan_flare", &support::handoff::plan_flare());
+    holds("history_practice", &support::handoff::history_practice());
+    holds("practice_done", &support::handoff::practice());
+    holds("practice_flare", &support::handoff::practice_bare());
+}
+
 fn with_mass(mass: Mass) -> Task {
     Task {
         mass: Some(mass),

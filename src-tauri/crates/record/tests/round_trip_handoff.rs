@@ -85,6 +85,7 @@ fn plan() -> impl Strategy<Value = Plan> {
         prop::collection::vec(practice, 0..3),
         progression,
         prop::collection::vec(bands, 0..3),
+        of(wordings()),
     );
     (head, limits, lists).prop_map(|(head, limits, lists)| {
         let [whom, by] = head.3;
@@ -111,6 +112,7 @@ fn plan() -> impl Strategy<Value = Plan> {
             progression: lists.3,
             bands: lists.4,
             notes,
+            flare: lists.5,
         }
     })
 }
@@ -161,6 +163,54 @@ fn history_lift() -> impl Strategy<Value = HistoryLift> {
         )
 }
 
+fn history_practice() -> impl Strategy<Value = HistoryPractice> {
+    (
+        any::<(i64, u32, u32, bool)>(),
+        select(PracticeEvent::ALL),
+        of(select(Way::ALL)),
+        (of(pain()), of(pain()), of(select(BackToUsual::ALL))),
+    )
+        .prop_map(
+            |((at_min, version, grams, morning_asked), event, way, told)| HistoryPractice {
+                at_min,
+                version,
+                event,
+                way,
+                grams,
+                pain: told.0,
+                morning_asked,
+                morning_pain: told.1,
+                back_to_usual: told.2,
+            },
+        )
+}
+
+fn practice_entry() -> impl Strategy<Value = PracticeEntry> {
+    let morning = (moment(), of(pain()), of(select(BackToUsual::ALL))).prop_map(
+        |(at, pain, back_to_usual)| MorningAfter {
+            at,
+            pain,
+            back_to_usual,
+        },
+    );
+    (
+        (moment(), identity(), any::<u32>()),
+        select(PracticeEvent::ALL),
+        (of(select(Way::ALL)), any::<Option<u32>>(), of(pain())),
+        of(morning),
+    )
+        .prop_map(|(head, event, told, morning)| PracticeEntry {
+            at: head.0,
+            plan: head.1,
+            version: head.2,
+            event,
+            way: told.0,
+            grams: told.1,
+            pain: told.2,
+            morning,
+        })
+}
+
 fn history() -> impl Strategy<Value = History> {
     let sign = any::<(i64, u32, bool)>().prop_map(|(at_min, sign, is_cleared)| SignRaised {
         at_min,
@@ -180,8 +230,9 @@ fn history() -> impl Strategy<Value = History> {
         prop::collection::vec(history_lift(), 0..4),
         prop::collection::vec(sign, 0..3),
         prop::collection::vec(text(), 0..4),
+        of(prop::collection::vec(history_practice(), 0..3)),
     )
-        .prop_map(|(head, lifts, signs, words)| History {
+        .prop_map(|(head, lifts, signs, words, practice)| History {
             from: head.0,
             made_at: head.1,
             since: head.2.map(Day),
@@ -191,6 +242,7 @@ fn history() -> impl Strategy<Value = History> {
             lifts,
             signs,
             words,
+            practice,
         })
 }
 
@@ -216,5 +268,10 @@ proptest! {
     fn history_comes_back(history in history(), at in moment(), from in of(text())) {
         comes_back(&history)?;
         comes_back(&Received { history, at, from })?;
+    }
+
+    #[test]
+    fn practice_comes_back(entry in practice_entry()) {
+        comes_back(&entry)?;
     }
 }

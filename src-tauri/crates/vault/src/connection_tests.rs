@@ -10,6 +10,7 @@ use zeroize::Zeroizing;
 
 use super::{
     PAGE_BYTES, PLAIN_HEADER, SETTINGS, check_pages, key_pragma, open, read_salt, read_setting,
+    set_up,
 };
 use crate::keys::{DataKey, DatabaseKey};
 use crate::{Damage, ForeignFile, StorageFailure, VaultError, atomic};

@@ -6,9 +6,9 @@ use rusqlite::Connection;
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
     CarePeople, CheckIns, Current, Damage, Folder, FollowedPlans, ForeignFile, Lifts, MissingFile,
-    MoveEntries, Opened, Pairings, PlanVersions, Plans, ReceivedHistories, SavedTasks, SeenNumbers,
-    Sent, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase, lift_log,
-    migrate, transact,
+    MoveEntries, Opened, Pairings, PlanVersions, Plans, PracticeLog, ReceivedHistories, SavedTasks,
+    SeenNumbers, Sent, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase,
+    lift_log, migrate, transact,
 };
 
 /// An open vault. Dropping it closes the file and wipes the keys.
@@ -299,6 +299,12 @@ impl Vault {
     #[must_use]
     pub fn followed(&self) -> FollowedPlans<'_> {
         FollowedPlans::new(&self.connection)
+    }
+
+    /// What was done about the plan that is followed.
+    #[must_use]
+    pub fn practice(&self) -> PracticeLog<'_> {
+        PracticeLog::new(&self.connection)
     }
 
     /// Histories of others.

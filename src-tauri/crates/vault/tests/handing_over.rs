@@ -4,10 +4,10 @@
 
 mod support;
 
-use record::{Device, Identity, ParcelPurpose, SecretBytes};
-use support::handing::{followed, paired, plan, received};
+use record::{Device, Identity, MorningAfter, ParcelPurpose, SecretBytes};
+use support::handing::{followed, paired, plan, practice, received};
 use support::{Place, at};
-use vault::{PlanId, VaultError};
+use vault::{PlanId, PracticeId, VaultError};
 
 #[test]
 fn keys_of_the_device_are_kept_once() {
@@ -156,4 +156,28 @@ fn numbers_and_what_they_stand_for_are_kept_together_or_not_at_all() {
     assert!(kept.is_err());
     assert_eq!(vault.followed().active(), Ok(None));
     assert_eq!(vault.seen().load(Identity([1; 16]), plan), Ok(None));
+}
+
+#[test]
+fn the_log_of_a_plan_is_kept_told_more_and_taken_back() {
+    let place = Place::new();
+    let vault = place.create();
+    let first = vault.practice().add(&practice(4, 1)).unwrap();
+    let second = vault.practice().add(&practice(5, 30)).unwrap();
+    let mut told = practice(4, 1);
+    told.morning = Some(MorningAfter {
+        at: at(20),
+        pain: None,
+        back_to_usual: None,
+    });
+    assert_eq!(vault.practice().save(first, &told), Ok(true));
+    assert_eq!(vault.practice().save(PracticeId(9), &told), Ok(false));
+    assert_eq!(vault.practice().find(first), Ok(Some(told.clone())));
+    assert_eq!(vault.practice().remove(second), Ok(true));
+    assert_eq!(vault.practice().remove(second), Ok(false));
+    drop(vault);
+    let vault = place.open().unwrap();
+    assert_eq!(vault.practice().all(), Ok(vec![(first, told)]));
+    let third = vault.practice().add(&practice(6, 40)).unwrap();
+    assert_ne!(third, second, "an id is never used twice");
 }

@@ -115,6 +115,7 @@ fn independent_reader_prints_every_record() {
         .add(plan, &handing::plan(1, 1))
         .unwrap();
     vault.followed().follow(&handing::followed(2, 3)).unwrap();
+    vault.practice().add(&handing::practice(4, 1)).unwrap();
     vault
         .received()
         .add(None, &handing::received("Red Boat"))
@@ -151,6 +152,8 @@ fn independent_reader_prints_every_record() {
         r#""paired": {"id": "01010101010101010101010101010101", "pairing": "40 bytes", "name": "Blue Kettle""#,
         r#""table": "plan_version", "plan": {"id": "01010101010101010101010101010101", "version": 1"#,
         r#""followed": {"plan": {"id": "02020202020202020202020202020202", "version": 3"#,
+        r#""table": "practice", "id": 1, "practice": {"at""#,
+        r#""event": "done", "way": "squat", "grams": 4000, "pain": 2"#,
         r#""received": {"history": {"from_": "Red Boat""#,
         r#""way": "squat", "advised": "lunge", "mass": {"known_g": 6000}, "start": "floor", "times": 1, "pain": [3, 0, null"#,
         r#""looks": [{"kind": "during", "after_min": 2, "pain": 4, "back_to_usual": null}]"#,

@@ -55,6 +55,7 @@ pub(crate) fn gather(
         lifts: entries,
         signs: signs(vault, since_ms, &mut words)?,
         words,
+        practice: None,
     })
 }
 

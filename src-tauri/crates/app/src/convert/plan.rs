@@ -18,6 +18,7 @@ const WEEK: f64 = 7.0;
 #[must_use]
 pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan {
     let mass = |grams: u32| Kilograms::clamped(f64::from(grams) / 1000.0);
+    let score = |pain: record::Pain| PainScore::of(pain.rating());
     let of_standing = |standing: WayStanding| -> BTreeSet<_> {
         let ways = plan.ways.iter();
         ways.filter(|said| said.standing == standing)
@@ -40,7 +41,7 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
         allowed: None,
         avoid: of_standing(WayStanding::NotAllowed),
         prefer: of_standing(WayStanding::Preferred),
-        pain_ceiling: plan.pain_ceiling.map(|pain| PainScore::of(pain.rating())),
+        pain_ceiling: plan.pain_ceiling.map(score),
         step: plan.progression.step_g.map(mass),
         current: plan
             .practice
@@ -48,6 +49,9 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
             .map(|practice| practice.grams)
             .min()
             .map(mass),
+        good_sessions: plan.progression.good_days,
+        hold_from: plan.progression.hold_from.map(score),
+        back_over: plan.progression.back_over.map(score),
         steps_locked: plan.progression.is_locked,
         grace: Some(Weeks::clamped(f64::from(plan.grace_weeks))),
         bands: plan
@@ -56,8 +60,8 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
             .filter_map(|bands| {
                 let region = Region::from_id(bands.region.id())?;
                 let bands = PainBands {
-                    moderate_from: PainScore::of(bands.moderate_from.rating()),
-                    severe_from: PainScore::of(bands.severe_from.rating()),
+                    moderate_from: score(bands.moderate_from),
+                    severe_from: score(bands.severe_from),
                 };
                 Some((region, bands))
             })

@@ -56,6 +56,7 @@ fn plan() -> record::Plan {
         },
         bands: Vec::new(),
         notes: Vec::new(),
+        flare: None,
     }
 }
 

@@ -71,7 +71,8 @@ pub(super) fn change(days: &[(Day, PainScore)]) -> Enough<Change> {
     }
 }
 
-fn verdict(first: f64, last: f64) -> Verdict {
+/// What a change from one median to another amounts to.
+pub(crate) fn verdict(first: f64, last: f64) -> Verdict {
     let by = last - first;
     let matters = by.abs() >= IMPORTANT_POINTS
         || by.abs() > WITHIN_ERROR && by.abs() >= IMPORTANT_SHARE * first;

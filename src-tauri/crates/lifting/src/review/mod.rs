@@ -3,12 +3,12 @@
 //! Numbers only, and "not enough yet" where there are too few; words and charts are for others. Everything
 //! here describes what was noted. None of it shows a cause, and none of it is a limit.
 
-mod change;
+pub(crate) mod change;
 mod counts;
 mod exposure;
 mod kept;
 mod response;
-mod robust;
+pub(crate) mod robust;
 mod series;
 mod variety;
 

@@ -68,7 +68,7 @@ pub struct SignRaised {
     pub is_cleared: bool,
 }
 
-type Broken = minicbor::decode::Error;
+pub(super) type Broken = minicbor::decode::Error;
 
 impl<C> Encode<C> for HistoryLift {
     fn encode<W: minicbor::encode::Write>(
@@ -171,19 +171,22 @@ impl<'b, C> Decode<'b, C> for SignRaised {
     }
 }
 
-fn places(d: &mut Decoder<'_>, least: u64) -> Result<u64, Broken> {
+pub(super) fn places(d: &mut Decoder<'_>, least: u64) -> Result<u64, Broken> {
     match d.array()? {
         Some(places) if places >= least => Ok(places),
         _ => Err(Broken::message("an entry with too few places")),
     }
 }
 
-fn pass_over(d: &mut Decoder<'_>, places: u64, known: u64) -> Result<(), Broken> {
+pub(super) fn pass_over(d: &mut Decoder<'_>, places: u64, known: u64) -> Result<(), Broken> {
     (known..places).try_for_each(|_| d.skip())
 }
 
 /// A code, or 0 for none.
-fn code<T>(d: &mut Decoder<'_>, read: fn(u32) -> Option<T>) -> Result<Option<T>, Broken> {
+pub(super) fn code<T>(
+    d: &mut Decoder<'_>,
+    read: fn(u32) -> Option<T>,
+) -> Result<Option<T>, Broken> {
     match d.u32()? {
         0 => Ok(None),
         found => match read(found) {
@@ -203,11 +206,11 @@ fn mass(d: &mut Decoder<'_>) -> Result<Option<Mass>, Broken> {
 }
 
 /// One more than the score, or 0 for none.
-fn place_of_pain(pain: Option<Pain>) -> u8 {
+pub(super) fn place_of_pain(pain: Option<Pain>) -> u8 {
     pain.map_or(0, |pain| pain.rating() + 1)
 }
 
-fn pain(place: u8) -> Result<Option<Pain>, Broken> {
+pub(super) fn pain(place: u8) -> Result<Option<Pain>, Broken> {
     match place.checked_sub(1) {
         None => Ok(None),
         Some(rating) => match Pain::new(rating) {

@@ -76,6 +76,7 @@ pub(crate) fn plan() -> Plan {
             severe_from: pain(8),
         }],
         notes: vec![Wording::Typed("Ring when in doubt.".to_owned())],
+        flare: None,
     }
 }
 
@@ -103,6 +104,7 @@ pub(crate) fn plan_bare() -> Plan {
         progression: Progression::default(),
         bands: Vec::new(),
         notes: Vec::new(),
+        flare: None,
     }
 }
 
@@ -183,6 +185,7 @@ pub(crate) fn history() -> History {
             "ask_person".to_owned(),
             "fever_unwell".to_owned(),
         ],
+        practice: None,
     }
 }
 
@@ -197,6 +200,7 @@ pub(crate) fn history_empty() -> History {
         lifts: Vec::new(),
         signs: Vec::new(),
         words: Vec::new(),
+        practice: None,
     }
 }
 
@@ -205,5 +209,75 @@ pub(crate) fn received() -> Received {
         history: history(),
         at: NOON,
         from: text("Green Ladder"),
+    }
+}
+
+/// A plan that says what to do in a flare-up.
+pub(crate) fn plan_flare() -> Plan {
+    Plan {
+        flare: Some(vec![Wording::Typed("Walk a little.".to_owned())]),
+        ..plan_bare()
+    }
+}
+
+/// A history with the log of the plan in it.
+pub(crate) fn history_practice() -> History {
+    History {
+        practice: Some(vec![
+            HistoryPractice {
+                at_min: 29_926_600,
+                version: 3,
+                event: PracticeEvent::Done,
+                way: Some(Way::Squat),
+                grams: 4_000,
+                pain: Pain::new(2),
+                morning_asked: true,
+                morning_pain: Pain::new(0),
+                back_to_usual: Some(BackToUsual::Yes),
+            },
+            HistoryPractice {
+                at_min: 29_928_000,
+                version: 3,
+                event: PracticeEvent::Flare,
+                way: None,
+                grams: 0,
+                pain: None,
+                morning_asked: false,
+                morning_pain: None,
+                back_to_usual: None,
+            },
+        ]),
+        ..history_empty()
+    }
+}
+
+pub(crate) fn practice() -> PracticeEntry {
+    PracticeEntry {
+        at: NOON,
+        plan: Identity([2; 16]),
+        version: 3,
+        event: PracticeEvent::Done,
+        way: Some(Way::Squat),
+        grams: Some(4_000),
+        pain: Pain::new(2),
+        morning: Some(MorningAfter {
+            at: NOON,
+            pain: Pain::new(0),
+            back_to_usual: Some(BackToUsual::Yes),
+        }),
+    }
+}
+
+/// A flare-up under a plan without a level.
+pub(crate) fn practice_bare() -> PracticeEntry {
+    PracticeEntry {
+        at: EPOCH,
+        plan: Identity([0; 16]),
+        version: 1,
+        event: PracticeEvent::Flare,
+        way: None,
+        grams: None,
+        pain: None,
+        morning: None,
     }
 }

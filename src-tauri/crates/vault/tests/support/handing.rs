@@ -2,7 +2,8 @@
 
 use record::{
     CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass,
-    Outcome, Pain, Paired, Plan, Progression, Received, SecretBytes, Way, Wording,
+    Outcome, Pain, Paired, Plan, PracticeEntry, PracticeEvent, Progression, Received, SecretBytes,
+    Way, Wording,
 };
 
 use super::at;
@@ -39,6 +40,7 @@ pub(crate) fn plan(number: u8, version: u32) -> Plan {
         progression: Progression::default(),
         bands: Vec::new(),
         notes: Vec::new(),
+        flare: None,
     }
 }
 
@@ -83,8 +85,23 @@ pub(crate) fn received(from: &str) -> Received {
             }],
             signs: Vec::new(),
             words: Vec::new(),
+            practice: None,
         },
         at: at(1),
         from: Some(from.to_owned()),
+    }
+}
+
+/// Practice with so many kilograms, at so many hours.
+pub(crate) fn practice(kilograms: u32, hours: i64) -> PracticeEntry {
+    PracticeEntry {
+        at: at(hours),
+        plan: Identity([2; 16]),
+        version: 3,
+        event: PracticeEvent::Done,
+        way: Some(Way::Squat),
+        grams: Some(kilograms * 1000),
+        pain: Pain::new(2),
+        morning: None,
     }
 }

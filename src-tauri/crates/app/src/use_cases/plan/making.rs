@@ -102,6 +102,7 @@ fn blank(id: Identity, call: &Call<'_>) -> Plan {
         progression: Progression::default(),
         bands: Vec::new(),
         notes: Vec::new(),
+        flare: None,
     }
 }
 

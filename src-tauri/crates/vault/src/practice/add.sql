@@ -1,0 +1,1 @@
+INSERT INTO practice (at_ms, record) VALUES (?1, ?2)

@@ -1,0 +1,1 @@
+SELECT id, record FROM practice ORDER BY id

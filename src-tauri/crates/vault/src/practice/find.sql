@@ -1,0 +1,1 @@
+SELECT record FROM practice WHERE id = ?1

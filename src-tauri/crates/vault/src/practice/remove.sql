@@ -1,0 +1,1 @@
+DELETE FROM practice WHERE id = ?1

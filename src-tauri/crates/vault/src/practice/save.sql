@@ -1,0 +1,1 @@
+UPDATE practice SET record = ?2 WHERE id = ?1
