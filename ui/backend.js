@@ -46,8 +46,8 @@ export async function save(show) {
 }
 
 /** Saves what `report_make` makes of the same fields, as `save` does with a sealed file. */
-export async function saveReport({ form, of }) {
-  return bridge() ? opened(() => bridge().invoke("save_report", { form, of })) : null;
+export async function saveReport(asked) {
+  return bridge() ? opened(() => bridge().invoke("save_report", { asked: JSON.stringify(asked) })) : null;
 }
 
 /** What stands under "ok" in the reply; everything else is thrown. */

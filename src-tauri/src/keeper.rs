@@ -81,14 +81,9 @@ impl Keeper {
     }
 
     /// Writes the history in a form into a folder, as [`save`](Self::save) does with a sealed file.
-    pub(crate) fn save_report(
-        &self,
-        form: &str,
-        of: Option<&str>,
-        folder: Option<&Path>,
-    ) -> String {
+    pub(crate) fn save_report(&self, asked: &str, folder: Option<&Path>) -> String {
         match &self.0 {
-            Ok(app) => app.save_report(form, of, |name, bytes| write_to(folder, name, bytes)),
+            Ok(app) => app.save_report(asked, |name, bytes| write_to(folder, name, bytes)),
             Err(_) => NO_FOLDER.to_owned(),
         }
     }

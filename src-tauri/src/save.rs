@@ -35,18 +35,15 @@ pub(crate) async fn save<R: Runtime>(
 /// As [`save`].
 #[tauri::command]
 pub(crate) async fn save_report<R: Runtime>(
-    form: String,
-    of: Option<String>,
+    asked: String,
     shell: AppHandle<R>,
     keeper: State<'_, Arc<Keeper>>,
 ) -> Result<String, String> {
     let keeper = Arc::clone(&keeper);
     let folder = folder_for(&shell);
-    tauri::async_runtime::spawn_blocking(move || {
-        keeper.save_report(&form, of.as_deref(), folder.as_deref())
-    })
-    .await
-    .map_err(|_| "the app is closing".to_owned())
+    tauri::async_runtime::spawn_blocking(move || keeper.save_report(&asked, folder.as_deref()))
+        .await
+        .map_err(|_| "the app is closing".to_owned())
 }
 
 /// Where a person looks for files that an app has put down. The Files app of an iPhone shows an app's

@@ -60,7 +60,7 @@ def check_page(path):
 
 def main(folder):
     check_widths()
-    paths = sorted(pathlib.Path(folder).glob("*.pdf.base64"))
+    paths = sorted(pathlib.Path(folder).glob("history-*.pdf.base64"))
     if len(paths) < 3:
         sys.exit("there are too few pages to check")
     for path in paths:

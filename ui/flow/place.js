@@ -53,6 +53,8 @@ export const ROUTES = [
   ["hand/give/:step", "walks/handoff/give"],
   ["hand/scan/:what", "walks/handoff/scan"],
   ["plan", "walks/plan/plan"],
+  ["paper/:id", "walks/plan/paper"],
+  ["paper/:id/:to", "walks/plan/paper"],
   ["plans", "walks/plan/plans"],
   ["plans/new", "walks/plan/new"],
   ["plans/new/:pattern", "walks/plan/new"],

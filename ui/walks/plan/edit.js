@@ -1,6 +1,6 @@
 /** A plan that is being made: every line with a way to change it, and what it would answer today. */
 import { ask } from "../../backend.js";
-import { button, heading, make, para, scrollAbove, section } from "../../make.js";
+import { button, heading, link, make, para, scrollAbove, section } from "../../make.js";
 import { go } from "../../router.js";
 import { say } from "../../words.js";
 import { lines, useLook } from "../handoff/look.js";
@@ -22,6 +22,7 @@ export async function show({ id }) {
         make("check-rows", { props: { rows: fields.map(({ id: question, label, text }) => ({ question, label, text: text || "–" })) }, on: { "check-rows-change": change } }))),
       section(say("screen-plans-preview"), para(preview.day, "hint"),
         make("check-rows", { id: "preview", props: { facts: preview.loads.map(({ load, answer, why }) => ({ label: load, text: `${answer}. ${why}` })) } })),
-      lines(plan.notes, "hand-lines hint")),
+      lines(plan.notes, "hand-lines hint"),
+      link(say("screen-plans-paper-make"), `#/paper/${id}`, { class: "button", id: "paper" })),
   };
 }

@@ -129,14 +129,14 @@ impl App {
     #[must_use]
     pub fn save_report(
         &self,
-        form: &str,
-        of: Option<&str>,
+        asked: &str,
         write: impl FnOnce(&str, &[u8]) -> io::Result<PathBuf>,
     ) -> String {
-        self.save(
-            &json!({ "do": "report_make", "form": form, "of": of }),
-            write,
-        )
+        let Ok(Value::Object(mut command)) = serde_json::from_str(asked) else {
+            return Failure::new(ErrorCode::WrongType).to_line(&self.state().words);
+        };
+        command.insert("do".to_owned(), json!("report_make"));
+        self.save(&Value::Object(command), write)
     }
 
     fn save(

@@ -94,6 +94,12 @@ fn making_a_plan(phone: &mut Phone, look: Look<'_>) {
         look(phone, &format!("plans-field-{field}"));
         phone.open(&page);
     }
+    phone.tap("#paper");
+    look(phone, "plan-on-paper-whom");
+    phone.tap("[data-answer]");
+    phone.touch("#make");
+    phone.expect("#save");
+    look(phone, "plan-on-paper");
     phone.open("plans");
     look(phone, "plans");
 }

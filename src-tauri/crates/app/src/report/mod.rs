@@ -15,7 +15,7 @@ pub(crate) use gather::{date_of, gather};
 pub(crate) use note::{Passage, date_text, note, passages};
 pub(crate) use page::page;
 pub(crate) use received::gather_received;
-pub(crate) use sheet::Paper;
+pub(crate) use sheet::{Figure, Modules, Paper, Sheet};
 
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use lifting::review::Review;

@@ -25,6 +25,7 @@ pub(crate) fn page(report: &Report, reader: Reader<'_>, paper: Paper) -> Result<
             .into_iter()
             .map(|passage| (passage.title, passage.sentences))
             .collect(),
+        figures: Vec::new(),
         symbol: None,
         foot: vec![words.text("report-note-limits")],
     };

@@ -1,6 +1,7 @@
 //! Looking back, and taking it out of the app: what leaves is told first.
 
 use super::handoff::people;
+use super::plan::sheet;
 use crate::base64;
 use crate::call::Call;
 use crate::failure::Failure;
@@ -165,6 +166,12 @@ pub(crate) struct Wanted {
     since_days: Option<u32>,
     #[serde(default)]
     of: Option<String>,
+    /// A plan made here, in place of the history.
+    #[serde(default)]
+    plan: Option<i64>,
+    /// The pairing that the plan is sealed for in a symbol.
+    #[serde(default)]
+    to: Option<String>,
 }
 
 /// In what form it leaves.
@@ -229,6 +236,15 @@ pub(crate) struct Summary {
 /// `not_a_choice` for `form`, `out_of_range` for `since_days`; what the vault gives.
 pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summary, Failure> {
     let form = Form::from_id(&asked.form)?;
+    if let Some(plan) = asked.plan {
+        let leaves = sheet::leaves(call, on_paper(form, plan)?, asked.to)?;
+        let words = call.reader()?.words;
+        return Ok(Summary {
+            leaves,
+            stays: vec![words.text("sheet-stays")],
+            open: words.text("sheet-open"),
+        });
+    }
     let report = report(call, asked.since_days, asked.of.as_deref())?;
     let words = call.reader()?.words;
     let (first, last) = (report.told.first(), report.told.last());
@@ -274,6 +290,15 @@ pub(crate) struct Made {
 /// As [`report_summary`]; `not_found` when there is nothing to take out.
 pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Failure> {
     let form = Form::from_id(&asked.form)?;
+    if let Some(plan) = asked.plan {
+        let page = sheet::sheet(call, on_paper(form, plan)?, asked.to)?;
+        return Ok(Made {
+            name: format!("heftwell-plan-{}.pdf", call.now.date_naive()),
+            mime: form.mime(),
+            text: None,
+            base64: base64::encode(&page),
+        });
+    }
     let report = report(call, asked.since_days, asked.of.as_deref())?;
     if report.told.is_empty() {
         return Err(Failure::new(ErrorCode::NotFound));
@@ -295,6 +320,14 @@ pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Fa
         text,
         base64,
     })
+}
+
+/// A plan leaves in the open on paper only; as a file it is handed over sealed.
+fn on_paper(form: Form, plan: i64) -> Result<i64, Failure> {
+    match form {
+        Form::Page => Ok(plan),
+        _ => Err(Failure::at(ErrorCode::NotAChoice, "form")),
+    }
 }
 
 /// Who reads pounds prints on letter paper.

@@ -24,6 +24,7 @@ mod report;
 mod saved;
 mod script;
 mod settings;
+mod sheet;
 mod signs;
 mod tap_budget;
 mod unlock;

@@ -270,7 +270,7 @@ fn what_leaves_is_told_before_it_leaves() {
 }
 
 /// Where the environment names a folder, files are left there for other libraries to read.
-fn keep_for_the_library(name: &str, text: &str) {
+pub(crate) fn keep_for_the_library(name: &str, text: &str) {
     if let Some(folder) = std::env::var_os("HEFTWELL_DOCUMENTS") {
         let path = std::path::Path::new(&folder).join(name);
         #[allow(

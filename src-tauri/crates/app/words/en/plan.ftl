@@ -156,3 +156,14 @@ plan-progress-back = A step back when pain is above { $pain }.
 plan-card = Your plan: { $title }. { $from }.
 plan-heaviest = With the plan, at most { $mass } today.
 plan-preview-day = For a day with back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. These are the words the person would read, so "you" is the person.
+
+## A plan on paper
+sheet-whose = For { $whom }, from { $by }. Version { $version }.
+sheet-with-symbol = A symbol that only the phone of { $name } can open.
+sheet-without-symbol = No symbol: the page is only for reading.
+sheet-symbol = For the phone of { $name } only: open Heftwell, choose to scan, and hold the camera over this. It opens until { $day }.
+sheet-symbol-too-long = This plan is too long for a symbol on paper. Hand it over on the screen.
+sheet-stays = Your notes on the person, older versions and what they told you.
+sheet-open = The words on the page are not sealed. Whoever holds the page can read them.
+sheet-stop = Stop if pain jumps, legs feel odd, you feel dizzy or short of breath. Then ask for help.
+sheet-limits = This plan was made for one person. It helps to choose and does not replace advice.

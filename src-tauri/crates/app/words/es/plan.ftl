@@ -156,3 +156,14 @@ plan-progress-back = Un paso atrás con dolor de más de { $pain }.
 plan-card = Su plan: { $title }. { $from }.
 plan-heaviest = Con el plan, hoy como máximo { $mass }.
 plan-preview-day = Para un día con espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Son las palabras que leería la persona: "usted" es esa persona.
+
+## Un plan en papel
+sheet-whose = Para { $whom }, de { $by }. Versión { $version }.
+sheet-with-symbol = Un símbolo que solo abre el teléfono de { $name }.
+sheet-without-symbol = Sin símbolo: la hoja es solo para leer.
+sheet-symbol = Solo para el teléfono de { $name }: abra Heftwell, elija escanear y ponga la cámara encima. Se abre hasta el { $day }.
+sheet-symbol-too-long = Este plan es demasiado largo para un símbolo en papel. Entréguelo en la pantalla.
+sheet-stays = Sus notas sobre la persona, las versiones de antes y lo que le contó.
+sheet-open = Las palabras de la hoja no van selladas. Quien tenga la hoja puede leerlas.
+sheet-stop = Pare si el dolor sube de golpe, siente raras las piernas, se marea o le falta el aire. Entonces pida ayuda.
+sheet-limits = Este plan se hizo para una sola persona. Ayuda a elegir y no sustituye un consejo.

@@ -27,11 +27,15 @@ fn run(_: &How) -> Result<(), Trouble> {
         why,
     })?;
     let mut write = child::cargo(&["test", "--locked", "-p", "app", "--test", "use_cases"]);
-    write.args(["report::", "--quiet"]);
+    write.args(["--", "report::", "sheet::", "--quiet"]);
     write.env("HEFTWELL_DOCUMENTS", &documents);
     child::run(write)?;
     let python = python::for_checks(FOLDER)?;
-    for script in ["check_documents.py", "check_pages.py"] {
+    for script in [
+        "check_documents.py",
+        "check_pages.py",
+        "check_plan_sheets.py",
+    ] {
         let mut check = child::program(&python);
         check.arg(Path::new(FOLDER).join(script)).arg(&documents);
         child::run(check)?;

@@ -5,8 +5,15 @@ use super::{Modules, Sheet};
 
 /// Space round the page, in points: what home printers leave blank is less.
 pub(super) const MARGIN: f32 = 45.0;
-/// Side of a symbol with its quiet zone: 55 mm, so that a module of version 25 is 0.44 mm. House rule.
-pub(super) const SYMBOL: f32 = 156.0;
+/// Side of a module of a symbol, 0.42 mm, which a phone's camera sees well from where it is sharp; and the least
+/// and the most that a symbol takes with its quiet zone, 55 and 79 mm. House rule.
+const MODULE: f32 = 1.2;
+const SYMBOL: (f32, f32) = (156.0, 225.0);
+/// Height of the pictures where there is no symbol beside them, and the most of them.
+const PICTURES: f32 = 130.0;
+const MOST_PICTURES: usize = 3;
+/// Space between pictures and symbol.
+const GAP: f32 = 14.0;
 /// Light modules round a symbol (ISO/IEC 18004).
 pub(super) const QUIET: usize = 4;
 
@@ -27,8 +34,27 @@ pub(super) struct Line {
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Page {
     pub(super) lines: Vec<Line>,
-    /// Lower left corner of the symbol.
-    pub(super) symbol: Option<(f32, f32)>,
+    /// Lower left corner of the symbol, and its side.
+    pub(super) symbol: Option<Square>,
+    /// Where the pictures go, in the order of the sheet's.
+    pub(super) figures: Vec<Room>,
+}
+
+/// A square on the page: its lower left corner and its side.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Square {
+    pub(super) x: f32,
+    pub(super) y: f32,
+    pub(super) side: f32,
+}
+
+/// A rectangle on the page: its lower left corner, width and height.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Room {
+    pub(super) x: f32,
+    pub(super) y: f32,
+    pub(super) width: f32,
+    pub(super) height: f32,
 }
 
 /// A pen that goes down the page.
@@ -69,8 +95,13 @@ impl Pen {
     }
 }
 
-/// The page with running text of this size; `None` when it does not fit.
-pub(super) fn lay_out(sheet: &Sheet, (width, height): (f32, f32), size: f32) -> Option<Page> {
+/// The page with running text of this size and so many of its pictures; `None` when it does not fit.
+pub(super) fn lay_out(
+    sheet: &Sheet,
+    (width, height): (f32, f32),
+    size: f32,
+    figures: usize,
+) -> Option<Page> {
     let mut pen = Pen {
         lines: Vec::new(),
         y: height - MARGIN,
@@ -88,20 +119,88 @@ pub(super) fn lay_out(sheet: &Sheet, (width, height): (f32, f32), size: f32) -> 
             pen.write(line, Face::Plain, size, Some("•"));
         }
     }
-    let symbol = sheet.symbol.as_ref().map(|(_, caption)| {
-        pen.skip(size * 0.8);
-        pen.write(caption, Face::Plain, size, None);
-        pen.skip(SYMBOL + size * 0.4);
-        (MARGIN, pen.y)
-    });
-    pen.skip(size * 0.8);
-    for line in &sheet.foot {
-        pen.write(line, Face::Plain, size * 0.85, None);
-    }
+    let (figures, symbol) = match &sheet.symbol {
+        Some((modules, caption)) if figures == 0 => {
+            let symbol = beside(&mut pen, sheet, modules, caption, size);
+            (Vec::new(), Some(symbol))
+        }
+        _ => {
+            let (figures, symbol) = band(&mut pen, sheet, size, figures.min(MOST_PICTURES));
+            pen.skip(size * 0.8);
+            foot(&mut pen, sheet, size);
+            (figures, symbol)
+        }
+    };
     (pen.y >= MARGIN).then_some(Page {
         lines: pen.lines,
         symbol,
+        figures,
     })
+}
+
+fn foot(pen: &mut Pen, sheet: &Sheet, size: f32) {
+    for line in &sheet.foot {
+        pen.write(line, Face::Plain, size * 0.85, None);
+    }
+}
+
+fn side_of(modules: &Modules) -> f32 {
+    ((modules.side + 2 * QUIET) as f32 * MODULE).clamp(SYMBOL.0, SYMBOL.1)
+}
+
+/// Without pictures, all that comes after the sections stands at the left of the symbol: the most text fits so.
+fn beside(pen: &mut Pen, sheet: &Sheet, modules: &Modules, caption: &str, size: f32) -> Square {
+    let side = side_of(modules);
+    pen.skip(size * 0.8);
+    let (top, whole) = (pen.y, pen.width);
+    pen.width = whole - side - GAP;
+    pen.write(caption, Face::Plain, size, None);
+    pen.skip(size * 0.8);
+    foot(pen, sheet, size);
+    pen.width = whole;
+    pen.y = pen.y.min(top - side);
+    Square {
+        x: MARGIN + whole - side,
+        y: top - side,
+        side,
+    }
+}
+
+/// Pictures from the left, the symbol at the right, the symbol's words under both.
+fn band(pen: &mut Pen, sheet: &Sheet, size: f32, figures: usize) -> (Vec<Room>, Option<Square>) {
+    let side = sheet.symbol.as_ref().map(|(modules, _)| side_of(modules));
+    let pictured = sheet.figures.iter().take(figures);
+    let named = if figures == 0 { 0.0 } else { size * LINE };
+    let high = match (side, figures) {
+        (None, 0) => return (Vec::new(), None),
+        (Some(side), 0) => side,
+        (Some(side), _) => side.max(PICTURES),
+        (None, _) => PICTURES,
+    };
+    pen.skip(size * 1.4 + high);
+    let wide = pen.width - side.map_or(0.0, |side| side + GAP);
+    let each = wide / figures.max(1) as f32;
+    let mut rooms = Vec::new();
+    for (at, figure) in pictured.enumerate() {
+        let x = MARGIN + at as f32 * each;
+        pen.put(figure.caption.clone(), Face::Bold, size, x);
+        rooms.push(Room {
+            x,
+            y: pen.y + named,
+            width: each - GAP,
+            height: high - named,
+        });
+    }
+    let symbol = side.map(|side| Square {
+        x: MARGIN + pen.width - side,
+        y: pen.y,
+        side,
+    });
+    if let Some((_, caption)) = &sheet.symbol {
+        pen.skip(size * 0.3);
+        pen.write(caption, Face::Plain, size, None);
+    }
+    (rooms, symbol)
 }
 
 /// A text in lines no wider than `width`. A word that is too wide alone stays whole: it is seen, not lost.
@@ -125,9 +224,9 @@ fn broken(text: &str, face: Face, size: f32, width: f32) -> Vec<String> {
 }
 
 /// The dark squares of a symbol as rectangles (x, y, side), y from the foot of the page.
-pub(super) fn squares(modules: &Modules, (x, y): (f32, f32)) -> Vec<(f32, f32, f32)> {
+pub(super) fn squares(modules: &Modules, at: Square) -> Vec<(f32, f32, f32)> {
     let across = modules.side + 2 * QUIET;
-    let side = SYMBOL / across as f32;
+    let side = at.side / across as f32;
     let place = |at: usize| (at + QUIET) as f32 * side;
     modules
         .dark
@@ -135,7 +234,13 @@ pub(super) fn squares(modules: &Modules, (x, y): (f32, f32)) -> Vec<(f32, f32, f
         .enumerate()
         .filter(|(_, dark)| **dark)
         .filter_map(|(at, _)| Some((at.checked_rem(modules.side)?, at.checked_div(modules.side)?)))
-        .map(|(column, row)| (x + place(column), y + SYMBOL - place(row) - side, side))
+        .map(|(column, row)| {
+            (
+                at.x + place(column),
+                at.y + at.side - place(row) - side,
+                side,
+            )
+        })
         .collect()
 }
 
@@ -162,9 +267,14 @@ mod tests {
             side: 2,
             dark: vec![true, false, false, true],
         };
-        let side = SYMBOL / 10.0;
+        let whole = Square {
+            x: 0.0,
+            y: 0.0,
+            side: 150.0,
+        };
+        let side = 15.0;
         let expected = [(4.0, 5.0), (5.0, 4.0)];
-        for ((x, y, _), (column, row)) in squares(&modules, (0.0, 0.0)).into_iter().zip(expected) {
+        for ((x, y, _), (column, row)) in squares(&modules, whole).into_iter().zip(expected) {
             assert!(
                 (x - column * side).abs() < 1e-3 && (y - row * side).abs() < 1e-3,
                 "{x} {y}"

@@ -4,10 +4,13 @@
 //! cut off.
 
 mod draw;
+mod figure;
 mod font;
 mod lines;
 
 use thiserror::Error;
+
+pub(crate) use figure::Figure;
 
 /// A sheet of paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -27,7 +30,7 @@ impl Paper {
 }
 
 /// What stands on the page.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Sheet {
     /// Its language, such as `en`.
     pub(crate) language: &'static str,
@@ -37,6 +40,8 @@ pub(crate) struct Sheet {
     pub(crate) lead: Vec<String>,
     /// Headings, each with its lines.
     pub(crate) sections: Vec<(String, Vec<String>)>,
+    /// Pictures of ways to lift, side by side; three at most are drawn.
+    pub(crate) figures: Vec<Figure>,
     /// A symbol to scan, with what it is.
     pub(crate) symbol: Option<(Modules, String)>,
     /// Small print at the foot.
@@ -61,15 +66,18 @@ pub(crate) struct TooLong;
 const SIZES: [f32; 8] = [12.5, 12.0, 11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
 
 impl Sheet {
-    /// The page as a PDF file.
+    /// The page as a PDF file. Pictures are left out before anything that is written is.
     ///
     /// # Errors
     /// [`TooLong`].
     pub(crate) fn to_pdf(&self, paper: Paper) -> Result<Vec<u8>, TooLong> {
-        let fitting = SIZES
-            .iter()
-            .find_map(|size| lines::lay_out(self, paper.points(), *size));
-        fitting
+        let fitting = |figures: usize| {
+            SIZES
+                .iter()
+                .find_map(|size| lines::lay_out(self, paper.points(), *size, figures))
+        };
+        fitting(self.figures.len())
+            .or_else(|| fitting(0))
             .map(|page| draw::pdf(self, paper.points(), &page))
             .ok_or(TooLong)
     }
@@ -88,6 +96,7 @@ mod tests {
                 "Limits".to_owned(),
                 vec!["Up to 8 kg from the floor.".to_owned(); lines],
             )],
+            figures: Vec::new(),
             symbol: None,
             foot: vec!["This helps you choose.".to_owned()],
         }

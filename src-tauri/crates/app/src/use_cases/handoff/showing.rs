@@ -19,6 +19,7 @@ use handoff::{
 };
 use record::Plan;
 use serde::{Deserialize, Serialize};
+use vault::{Vault, VaultError};
 
 use super::opening::purpose;
 
@@ -47,9 +48,12 @@ pub(crate) struct Shown {
 /// Those of [`ready`]; `pair_again` at `to` for a pairing with other keys of this device; `randomness_failed`;
 /// `too_long`; what the vault gives.
 pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failure> {
-    let ready = ready(call, &asked)?;
-    let expires = expires(call.now, ready.plan.as_ref());
-    let (parcel, code, counter) = sealed(call, &ready, expires)?;
+    let Sealed {
+        ready,
+        parcel,
+        code,
+        expires,
+    } = seal_asked(call, &asked)?;
     let showing = match lay_out(&parcel, ready.density) {
         Ok(showing) => Some(showing),
         Err(LayOutError::TooLong) => None,
@@ -65,19 +69,8 @@ pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failu
         Purpose::History => format!("history-{day}.heft"),
         _ => format!("plan-{day}.heft"),
     };
-    let kept = purpose(ready.purpose);
-    let (vault, exchange) = call.exchange()?;
-    vault.together(|vault| {
-        if let Some((id, plan)) = &ready.new_version {
-            vault.plan_versions().add(*id, plan)?;
-            vault.plans().save(*id, plan)?;
-        }
-        match &ready.to {
-            Some(paired) => vault.sent().save(paired.id, kept, counter),
-            None => Ok(()),
-        }
-    })?;
     let has_code = code.is_some();
+    let (_, exchange) = call.exchange()?;
     let show = exchange.shows.add(Show {
         showing,
         parcel,
@@ -96,6 +89,55 @@ pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failu
         leaves: ready.leaves,
         code: has_code,
     })
+}
+
+/// What was asked for, sealed.
+pub(crate) struct Sealed {
+    /// What it holds and for whom.
+    pub(crate) ready: Ready,
+    /// The bytes.
+    pub(crate) parcel: Vec<u8>,
+    /// What opens it, if no pairing does.
+    pub(crate) code: Option<Code>,
+    /// Until when it can be taken in.
+    pub(crate) expires: DateTime<FixedOffset>,
+}
+
+/// Seals what was asked for. Its number, and a version of a plan that is new, are kept before it returns.
+///
+/// # Errors
+/// As [`show`].
+pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Sealed, Failure> {
+    let ready = ready(call, asked)?;
+    let expires = expires(call.now, ready.plan.as_ref());
+    let (parcel, code, counter) = sealed(call, &ready, expires)?;
+    let kept = purpose(ready.purpose);
+    let vault = call.vault()?;
+    vault.together(|vault| {
+        keep_version(vault, &ready)?;
+        match &ready.to {
+            Some(paired) => vault.sent().save(paired.id, kept, counter),
+            None => Ok(()),
+        }
+    })?;
+    Ok(Sealed {
+        ready,
+        parcel,
+        code,
+        expires,
+    })
+}
+
+/// Keeps a version of a plan that is new: it is about to leave.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn keep_version(vault: &Vault, ready: &Ready) -> Result<(), VaultError> {
+    if let Some((id, plan)) = &ready.new_version {
+        vault.plan_versions().add(*id, plan)?;
+        vault.plans().save(*id, plan)?;
+    }
+    Ok(())
 }
 
 fn sealed(

@@ -32,6 +32,25 @@ pub(crate) struct AskedShow {
     density: Option<String>,
 }
 
+impl AskedShow {
+    /// A plan, for the pairing with this id or for nobody yet.
+    pub(crate) fn plan(id: i64, to: Option<String>) -> Self {
+        Self {
+            what: "plan".to_owned(),
+            plan: Some(id),
+            since_days: None,
+            notes: None,
+            to,
+            density: None,
+        }
+    }
+
+    /// Whether it is for a pairing.
+    pub(crate) const fn is_for_somebody(&self) -> bool {
+        self.to.is_some()
+    }
+}
+
 /// The reply of `show_summary`.
 #[derive(Debug, Serialize)]
 pub(crate) struct Summary {

@@ -8,5 +8,6 @@ pub(crate) mod making;
 pub(crate) mod patterns;
 pub(crate) mod preview;
 pub(crate) mod set;
+pub(crate) mod sheet;
 pub(crate) mod ways;
 pub(crate) mod wording;

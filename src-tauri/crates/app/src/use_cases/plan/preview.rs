@@ -87,7 +87,8 @@ pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<P
     })
 }
 
-fn typical_person() -> Person {
+/// A person on a typical day.
+pub(super) fn typical_person() -> Person {
     Person {
         age: Some(AgeBand::From40),
         pain: PainToday {
@@ -107,7 +108,7 @@ fn typical_person() -> Person {
 }
 
 /// Once, close, easy to hold, up to waist height.
-fn typical_task(kilograms: f64, start: HeightWord) -> Task {
+pub(super) fn typical_task(kilograms: f64, start: HeightWord) -> Task {
     Task {
         awkward: Some(false),
         start: Some(Height::Word(start)),
