@@ -1,6 +1,6 @@
 //! The facts of a report, from the vault.
 
-use super::{Before, Report, Told};
+use super::{Before, Report, Told, plan};
 use crate::convert::moment::from_record;
 use crate::failure::Failure;
 use chrono::{DateTime, Datelike, FixedOffset, NaiveDate};
@@ -30,7 +30,10 @@ pub(crate) fn gather(
         }
     }
     told.reverse();
-    Ok(report_of(told, since, now))
+    Ok(Report {
+        plan: plan::followed(vault)?,
+        ..report_of(told, since, now)
+    })
 }
 
 /// What was told, oldest first, with what it says together.
@@ -46,6 +49,7 @@ pub(super) fn report_of(
         since,
         review: look_back(&kept, day(now)),
         told,
+        plan: None,
     }
 }
 

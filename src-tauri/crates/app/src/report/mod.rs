@@ -6,6 +6,7 @@ mod fhir;
 mod gather;
 mod note;
 mod page;
+mod plan;
 mod received;
 mod sheet;
 
@@ -19,7 +20,7 @@ pub(crate) use sheet::{Figure, Modules, Paper, Sheet};
 
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use lifting::review::Review;
-use record::{Outcome, Way};
+use record::{Outcome, Plan, Way};
 
 /// The facts that leave.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,6 +35,8 @@ pub(crate) struct Report {
     pub(crate) told: Vec<Told>,
     /// What they say together.
     pub(crate) review: Review,
+    /// The plan behind them.
+    pub(crate) plan: Option<Plan>,
 }
 
 /// One lift, or a decision against one.

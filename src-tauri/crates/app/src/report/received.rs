@@ -1,7 +1,7 @@
 //! The facts of a report, from histories that somebody handed over.
 
 use super::gather::{report_of, since_is};
-use super::{Before, Report, Told};
+use super::{Before, Report, Told, plan};
 use crate::convert::moment::from_record;
 use crate::failure::Failure;
 use crate::walk::text::Reader;
@@ -41,7 +41,10 @@ pub(crate) fn gather_received(
         }
     }
     let told = told.into_values().filter(|told| since_is(since, told));
-    Ok(report_of(told.collect(), since, now))
+    Ok(Report {
+        plan: plan::of_pairing(vault, pairing)?,
+        ..report_of(told.collect(), since, now)
+    })
 }
 
 fn tell(history: &History, lift: &HistoryLift, minute: i64, reader: Reader<'_>) -> Told {

@@ -281,7 +281,7 @@ pub(crate) fn keep_for_the_library(name: &str, text: &str) {
     }
 }
 
-fn collect_references(value: &Value, found: &mut Vec<String>) {
+pub(crate) fn collect_references(value: &Value, found: &mut Vec<String>) {
     match value {
         Value::Object(fields) => {
             for (name, value) in fields {

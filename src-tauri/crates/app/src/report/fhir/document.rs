@@ -32,6 +32,12 @@ fn composition(report: &Report, reader: Reader<'_>, ids: &Ids) -> Value {
     if let (Some(section), false) = (history.as_object_mut(), entries.is_empty()) {
         section.insert("entry".to_owned(), Value::Array(entries));
     }
+    let mut sections = vec![history];
+    sections.extend(super::plan::section(report, reader, ids));
+    sections.push(json!({
+        "title": words.text("report-section-limits"),
+        "text": text::narrative([limits.as_str()]),
+    }));
     json!({
         "resourceType": "Composition",
         "id": ids.composition.text(),
@@ -42,10 +48,7 @@ fn composition(report: &Report, reader: Reader<'_>, ids: &Ids) -> Value {
         "author": [ids.patient.reference(), ids.device.reference()],
         "title": title,
         "text": text::narrative([title.as_str(), limits.as_str()]),
-        "section": [
-            history,
-            { "title": words.text("report-section-limits"), "text": text::narrative([limits.as_str()]) },
-        ],
+        "section": sections,
     })
 }
 

@@ -60,6 +60,9 @@ pub(super) struct Ids {
     pub(super) patient: Id,
     pub(super) device: Id,
     pub(super) provenance: Id,
+    pub(super) plan: Id,
+    /// For the mass and for pain.
+    pub(super) goals: [Id; 2],
     /// For each lift: itself, and pain before, during and the next morning.
     pub(super) lifts: Vec<[Id; 4]>,
 }
@@ -73,6 +76,8 @@ impl Ids {
             patient: make()?,
             device: make()?,
             provenance: make()?,
+            plan: make()?,
+            goals: [make()?, make()?],
             lifts: (0..lifts)
                 .map(|_| Ok([make()?, make()?, make()?, make()?]))
                 .collect::<Result<_, Failure>>()?,

@@ -8,6 +8,7 @@ mod code;
 mod document;
 mod id;
 mod observation;
+mod plan;
 mod text;
 
 use super::Report;
@@ -29,6 +30,7 @@ pub(crate) fn bundle(
     let ids = Ids::make(world, report.told.len())?;
     let time = text::time(report.made);
     let mut entries = document::opening(report, reader, &ids);
+    entries.extend(plan::all(report, reader, &ids));
     entries.extend(observation::all(report, reader, &ids));
     entries.push(document::provenance(report, &ids));
     let bundle = json!({
