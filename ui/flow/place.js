@@ -55,6 +55,7 @@ export const ROUTES = [
   ["plan", "walks/plan/plan"],
   ["paper/:id", "walks/plan/paper"],
   ["paper/:id/:to", "walks/plan/paper"],
+  ["plan/:step", "walks/plan/practice"],
   ["plans", "walks/plan/plans"],
   ["plans/new", "walks/plan/new"],
   ["plans/new/:pattern", "walks/plan/new"],

@@ -35,7 +35,7 @@ async function fill(list, more, before) {
   const last = reply.entries.at(-1)?.id ?? null;
   more.replaceChildren(...(reply.more && last !== null
     ? [button(say("screen-history-more"), "second", () => act(() => fill(list, more, last)), { id: "more" })]
-    : []));
+    : []), ...(reply.practised ? [link(say("screen-plan-log"), "#/plan/log", { class: "button", id: "practised" })] : []));
 }
 
 function filters(changed) {

@@ -15,7 +15,7 @@ export async function show({ id, step }) {
     return askUsual(id);
   }
   const home = await ask("home");
-  const about = home.morning.find((one) => String(one.id) === id);
+  const about = home.morning.find((one) => String(one.id ?? "practice") === id);
   return askPain(id, about?.text ?? null);
 }
 
@@ -45,7 +45,7 @@ function askUsual(id) {
     { id: "not_sure", label: say("screen-not-sure") },
   ];
   const keep = (usual) => act(async () => {
-    await ask("morning", { id: Number(id), pain: rated.pain, back_to_usual: usual });
+    await ask("morning", { id: Number(id) || null, pain: rated.pain, back_to_usual: usual });
     rated = null;
     session.notice = { text: say("screen-kept"), undo: null };
     swap("#/home");

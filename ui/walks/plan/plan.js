@@ -1,17 +1,17 @@
-/** The plan that is followed, in plain words. */
+/** The plan that is followed: where it stands today, what to practise, what to do in a flare-up, all of it in plain words. */
 import { ask } from "../../backend.js";
-import { button, fold, heading, link, make, para } from "../../make.js";
+import { button, fold, heading, link, make, para, section } from "../../make.js";
 import { takeNotice } from "../../notice.js";
 import { act, redraw } from "../../router.js";
 import { session } from "../../session.js";
 import { say } from "../../words.js";
-import { loud, useLook } from "../handoff/look.js";
+import { lines, loud, rowTo, rows, useLook } from "../handoff/look.js";
 import "../../parts/check-rows/check-rows.js";
 
 export async function show() {
   const [{ plan }] = await Promise.all([ask("plan_now"), useLook()]);
   const title = say("screen-hand-mine");
-  return { title, back: "#/hand", body: [heading(title), takeNotice(), plan ? followed(plan) : none()] };
+  return { title, back: "#/home", body: [heading(title), takeNotice(), plan ? followed(plan) : none()] };
 }
 
 function none() {
@@ -19,17 +19,43 @@ function none() {
 }
 
 function followed(plan) {
-  const stop = () => act(async () => {
-    await ask("plan_stop");
-    session.notice = { text: say("screen-plan-stopped"), undo: null };
-    await redraw();
-  });
+  const { practice, step, flare } = plan.day;
   return [
     para(plan.title, "hand-alias"),
     para([plan.from, plan.version_text].filter(Boolean).join(" · "), "hint"),
-    plan.note ? loud(para(plan.note)) : null,
-    para(plan.review_text),
-    make("check-rows", { props: { facts: plan.lines } }),
+    plan.note ? loud(para(plan.note)) : para(plan.review_text),
+    flare.today ? flareOn(flare) : null,
+    step ? section(say("screen-plan-step"), level(step)) : null,
+    section(say("screen-plan-practice"), practice.length === 0 ? null : rows(...practice.map(({ item, name, text, today }) =>
+      rowTo(`#/plan/item-${item}`, name, [text, today].filter(Boolean).join(" "), { "data-item": item })))),
+    flare.today ? null : link(say("screen-plan-flare"), "#/plan/flare", { class: "button", id: "flare" }),
+    section(say("screen-plan-whole"), make("check-rows", { props: { facts: plan.lines } })),
+    link(say("screen-plan-log"), "#/plan/log", { class: "button", id: "log" }),
     fold(say("screen-plan-stop"), { id: "stop-fold" }, para(say("screen-plan-stop-what")), button(say("screen-plan-stop-yes"), "second", stop, { id: "stop" })),
   ];
 }
+
+/** The one thing that is offered, or why it stays as it is. */
+function level({ text, why, need, offer }) {
+  const answer = (take) => act(async () => {
+    const { id } = await ask("step_answer", { step: offer.step, take });
+    session.notice = { text: say(take ? "screen-plan-stepped" : "screen-plan-stayed"), undo: id, by: "practice_undo" };
+    await redraw();
+  });
+  return [
+    para(text, "hand-alias"),
+    lines(why),
+    para(need),
+    offer ? [button(offer.take, "second", () => answer(true), { id: "step-take" }), button(offer.leave, "second", () => answer(false), { id: "step-leave" })] : null,
+  ];
+}
+
+function flareOn({ steps, often }) {
+  return loud(make("p", {}, make("b", { text: say("screen-plan-flare-on") })), para(often), lines(steps), link(say("screen-signs-link"), "#/signs", { id: "signs" }));
+}
+
+const stop = () => act(async () => {
+  await ask("plan_stop");
+  session.notice = { text: say("screen-plan-stopped"), undo: null };
+  await redraw();
+});

@@ -3,7 +3,7 @@
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::handoff::{accepting, card, pair, people, question, scan, showing, summary};
-use crate::use_cases::plan::{following, making, preview};
+use crate::use_cases::plan::{following, making, practice, preview};
 use crate::use_cases::{
     care, erase, first_start, hello, history, home, keep, morning, passphrase, report, saved,
     settings, signs, unlock, walk,
@@ -140,6 +140,11 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "plan_list", unlocked, making::plan_list;
     "plan_now", unlocked, following::plan_now;
     "plan_stop", unlocked, following::plan_stop;
+    "practice_keep", unlocked, practice::keep::practice_keep;
+    "practice_undo", unlocked, practice::keep::practice_undo;
+    "practice_list", unlocked, practice::list::practice_list;
+    "step_answer", unlocked, practice::step::step_answer;
+    "flare_start", unlocked, practice::flare::flare_start;
 ];
 
 /// The command with this name.

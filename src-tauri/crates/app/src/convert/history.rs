@@ -5,11 +5,13 @@ use crate::convert::moment;
 use crate::failure::Failure;
 use chrono::{DateTime, Days, FixedOffset, NaiveTime, TimeZone};
 use record::{
-    CheckIn, Day, History, HistoryLift, Lift, LookBack, OpenSign, PlanVersion, SignRaised,
+    CheckIn, Day, History, HistoryLift, HistoryPractice, Lift, LookBack, OpenSign, PlanVersion,
+    PracticeEvent, SignRaised,
 };
 use vault::{LiftFilter, Vault};
 
 use super::plan::to_day;
+use super::practice::to_hand;
 
 /// Most lifts in one history (house rule): some years of several a day.
 const MOST_LIFTS: u32 = 5000;
@@ -55,7 +57,7 @@ pub(crate) fn gather(
         lifts: entries,
         signs: signs(vault, since_ms, &mut words)?,
         words,
-        practice: None,
+        practice: practice(vault, since_ms)?,
     })
 }
 
@@ -89,6 +91,26 @@ fn followed(vault: &Vault) -> Result<Option<PlanVersion>, Failure> {
         id: followed.plan.id,
         version: followed.plan.version,
     }))
+}
+
+/// The log of the plan that is followed. What the level was before goes along from the beginning.
+fn practice(vault: &Vault, since_ms: Option<i64>) -> Result<Option<Vec<HistoryPractice>>, Failure> {
+    let Some(followed) = vault.followed().active()? else {
+        return Ok(None);
+    };
+    let sets_the_level = |event| {
+        matches!(
+            event,
+            PracticeEvent::StepUp | PracticeEvent::StepDown | PracticeEvent::Flare
+        )
+    };
+    let all = vault.practice().all()?;
+    let log = all.iter().map(|(_, entry)| entry).filter(|entry| {
+        entry.plan == followed.plan.id
+            && (since_ms.is_none_or(|since| entry.at.at_ms >= since) || sets_the_level(entry.event))
+    });
+    let log: Vec<HistoryPractice> = log.map(to_hand).collect();
+    Ok((!log.is_empty()).then_some(log))
 }
 
 fn entry(

@@ -11,4 +11,5 @@ pub(crate) mod mass;
 pub(crate) mod moment;
 pub(crate) mod person;
 pub(crate) mod plan;
+pub(crate) mod practice;
 pub(crate) mod task;

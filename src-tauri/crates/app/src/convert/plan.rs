@@ -17,7 +17,6 @@ const WEEK: f64 = 7.0;
 /// With more than one thing to practise, the level is the lightest of them: the careful side.
 #[must_use]
 pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan {
-    let mass = |grams: u32| Kilograms::clamped(f64::from(grams) / 1000.0);
     let score = |pain: record::Pain| PainScore::of(pain.rating());
     let of_standing = |standing: WayStanding| -> BTreeSet<_> {
         let ways = plan.ways.iter();
@@ -67,6 +66,12 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
             })
             .collect(),
     }
+}
+
+/// Grams as the judgement takes them.
+#[must_use]
+pub(crate) fn mass(grams: u32) -> Kilograms {
+    Kilograms::clamped(f64::from(grams) / 1000.0)
 }
 
 /// Whether a plan to be reviewed on a day still holds.

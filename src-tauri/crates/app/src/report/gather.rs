@@ -50,6 +50,7 @@ pub(super) fn report_of(
         review: look_back(&kept, day(now)),
         told,
         plan: None,
+        practice: None,
     }
 }
 

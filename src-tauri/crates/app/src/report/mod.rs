@@ -7,6 +7,7 @@ mod gather;
 mod note;
 mod page;
 mod plan;
+mod practice;
 mod received;
 mod sheet;
 
@@ -15,6 +16,7 @@ pub(crate) use fhir::bundle;
 pub(crate) use gather::{date_of, gather};
 pub(crate) use note::{Passage, date_text, note, passages};
 pub(crate) use page::page;
+pub(crate) use practice::Practised;
 pub(crate) use received::gather_received;
 pub(crate) use sheet::{Figure, Modules, Paper, Sheet};
 
@@ -37,6 +39,8 @@ pub(crate) struct Report {
     pub(crate) review: Review,
     /// The plan behind them.
     pub(crate) plan: Option<Plan>,
+    /// Practice with the plan, if one was followed.
+    pub(crate) practice: Option<Practised>,
 }
 
 /// One lift, or a decision against one.

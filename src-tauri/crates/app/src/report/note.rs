@@ -56,12 +56,17 @@ pub(crate) struct Passage {
 pub(crate) fn passages(report: &Report, reader: Reader<'_>) -> Vec<Passage> {
     let words = reader.words;
     let review = &report.review;
+    let practised = report.practice.as_ref();
+    let practised = practised.map_or_else(Vec::new, |practised| {
+        super::practice::passages(practised, reader)
+    });
     if review.counts.entries == 0 {
-        return vec![Passage {
+        let nothing = Passage {
             id: "counted",
             title: words.text("report-title-counted"),
             sentences: vec![words.text("report-nothing")],
-        }];
+        };
+        return std::iter::once(nothing).chain(practised).collect();
     }
     let pain = review.pain.iter();
     [
@@ -83,6 +88,7 @@ pub(crate) fn passages(report: &Report, reader: Reader<'_>) -> Vec<Passage> {
         title: words.text(&message_id("report-title", id)),
         sentences,
     })
+    .chain(practised)
     .collect()
 }
 

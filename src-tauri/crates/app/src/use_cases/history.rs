@@ -43,6 +43,8 @@ pub(crate) struct History {
 pub(crate) struct Entries {
     entries: Vec<Entry>,
     more: bool,
+    /// Whether practice with a plan was noted as well.
+    practised: bool,
 }
 
 /// A page of the history.
@@ -92,7 +94,11 @@ fn entries(call: &Call<'_>, filter: &LiftFilter, limit: u32) -> Result<Entries, 
         .take(shown)
         .map(|(id, lift)| entry(vault, *id, lift, call.now, reader))
         .collect::<Result<_, _>>()?;
-    Ok(Entries { entries, more })
+    Ok(Entries {
+        entries,
+        more,
+        practised: vault.practice().is_any()?,
+    })
 }
 
 /// The newest few, for the home screen.

@@ -4,6 +4,9 @@ use super::Nothing;
 use super::entry::Entry;
 use super::history::newest;
 use super::morning::to_ask;
+use super::plan::following::card;
+use super::plan::lines::way_name;
+use super::plan::practice::morning::waiting;
 use super::signs::{clearing, is_emergency};
 use super::walk::standing::{BODY_KEPT, Standing, kept_body, task_answers};
 use crate::call::Call;
@@ -18,6 +21,7 @@ use crate::words::{Arg, message_id, sentence};
 use chrono::Timelike;
 use record::DraftPurpose;
 use serde::Serialize;
+use vault::LiftId;
 
 /// Entries of the history on the home screen.
 const RECENT_ENTRIES: u32 = 3;
@@ -32,6 +36,7 @@ pub(crate) struct Home {
     body_kept: Option<BodyView>,
     saved: Vec<SavedView>,
     morning: Vec<MorningView>,
+    plan: Option<Vec<String>>,
     recent: Vec<Entry>,
     open_sign: Option<OpenSignView>,
     notes: Vec<String>,
@@ -58,7 +63,8 @@ struct SavedView {
 
 #[derive(Debug, Serialize)]
 struct MorningView {
-    id: i64,
+    /// The lift; `None` for what was practised.
+    id: Option<i64>,
     text: String,
 }
 
@@ -96,6 +102,7 @@ pub(crate) fn home(call: &mut Call<'_>, _: Nothing) -> Result<Home, Failure> {
         body_kept: body_kept(call, reader)?,
         saved: saved(call, reader)?,
         morning: morning(call, reader)?,
+        plan: card(call, reader)?,
         recent: newest(call, RECENT_ENTRIES)?,
         open_sign: open_sign(call, reader)?,
         notes: notes(call),
@@ -151,14 +158,21 @@ fn saved(call: &Call<'_>, reader: Reader<'_>) -> Result<Vec<SavedView>, Failure>
 }
 
 fn morning(call: &Call<'_>, reader: Reader<'_>) -> Result<Vec<MorningView>, Failure> {
-    let asked = to_ask(call.vault()?, call.now)?;
-    Ok(asked
-        .map(|(id, lift)| MorningView {
-            id: id.0,
-            text: reader
-                .words
-                .format("morning-ask", &[("title", Arg::text(lift.title))]),
-        })
+    let vault = call.vault()?;
+    let view = |id: Option<LiftId>, title: String| MorningView {
+        id: id.map(|id| id.0),
+        text: reader
+            .words
+            .format("morning-ask", &[("title", Arg::text(title))]),
+    };
+    if let Some((id, lift)) = to_ask(vault, call.now)? {
+        return Ok(vec![view(Some(id), lift.title)]);
+    }
+    // One answer a morning: of practice it is asked where no lift is asked about.
+    let practised = waiting(vault, call.now)?;
+    let way = practised.into_iter().find_map(|(_, entry)| entry.way);
+    Ok(way
+        .map(|way| view(None, way_name(way, reader)))
         .into_iter()
         .collect())
 }

@@ -5,9 +5,10 @@ use super::keep::{not_found_at_id, read_pain};
 use crate::call::Call;
 use crate::convert::moment::{from_record, to_record};
 use crate::failure::Failure;
+use crate::use_cases::plan::practice;
 use chrono::{DateTime, Days, FixedOffset};
 use door::ErrorCode;
-use record::{BackToUsual, CheckIn, CheckInKind, Lift};
+use record::{BackToUsual, CheckIn, CheckInKind, Lift, MorningAfter};
 use serde::Deserialize;
 use vault::{LiftFilter, LiftId, Vault};
 
@@ -18,7 +19,9 @@ const MOST_LIFTS: u32 = 100;
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Morning {
-    id: i64,
+    /// The lift; without one, what was practised yesterday.
+    #[serde(default)]
+    id: Option<i64>,
     #[serde(default)]
     pain: Option<u8>,
     #[serde(default)]
@@ -38,17 +41,40 @@ pub(crate) fn morning(call: &mut Call<'_>, asked: Morning) -> Result<Nothing, Fa
         ),
         None => None,
     };
+    let at = to_record(call.now);
+    let told = MorningAfter {
+        at,
+        pain,
+        back_to_usual,
+    };
+    let vault = call.vault()?;
+    let Some(id) = asked.id.map(LiftId) else {
+        return if practice::morning::tell(vault, call.now, told)? {
+            Ok(Nothing {})
+        } else {
+            Err(Failure::at(ErrorCode::NotFound, "id"))
+        };
+    };
     let check_in = CheckIn {
         kind: CheckInKind::NextMorning,
-        at: to_record(call.now),
+        at,
         pain,
         back_to_usual,
         skipped: pain.is_none() && back_to_usual.is_none(),
     };
-    call.vault()?
-        .check_ins()
-        .add(LiftId(asked.id), &check_in)
-        .map_err(not_found_at_id)?;
+    let lift = vault.lifts().find(id)?;
+    let yesterday = call.now.date_naive().checked_sub_days(Days::new(1));
+    let is_of_yesterday =
+        lift.is_some_and(|lift| Some(from_record(lift.at).date_naive()) == yesterday);
+    let added = vault.together(|vault| {
+        vault.check_ins().add(id, &check_in)?;
+        // How it is this morning is one answer, also for what was practised on that day.
+        if is_of_yesterday {
+            practice::morning::tell(vault, call.now, told)?;
+        }
+        Ok(())
+    });
+    added.map_err(not_found_at_id)?;
     Ok(Nothing {})
 }
 

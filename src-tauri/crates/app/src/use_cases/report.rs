@@ -2,6 +2,7 @@
 
 use super::handoff::people;
 use super::plan::sheet;
+use super::plan::practice::practised;
 use crate::base64;
 use crate::call::Call;
 use crate::failure::Failure;
@@ -115,12 +116,16 @@ fn report(call: &Call<'_>, since_days: Option<u32>, of: Option<&str>) -> Result<
         today.checked_sub_days(Days::new(u64::from(days) - 1))
     });
     let Some(id) = of else {
-        return gather(call.vault()?, since, call.now);
+        return Ok(Report {
+            practice: practised::own(call, since)?,
+            ..gather(call.vault()?, since, call.now)?
+        });
     };
     let paired = people::find(call, id, "of")?;
     let report = gather_received(call.vault()?, paired.id, since, call.now, call.reader()?)?;
     Ok(Report {
         of: Some(paired.name),
+        practice: practised::received(call.vault()?, paired.id, since)?,
         ..report
     })
 }

@@ -33,7 +33,7 @@ fn it_is_empty_at_first() {
     let phone = TestPhone::set_up("orchard");
     assert_eq!(
         phone.ask(json!({"do": "history"})),
-        json!({"entries": [], "more": false})
+        json!({"entries": [], "more": false, "practised": false})
     );
     assert_eq!(phone.ask(json!({"do": "home"}))["recent"], json!([]));
 }

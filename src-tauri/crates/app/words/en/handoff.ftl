@@ -106,6 +106,11 @@ handoff-leaves-signs =
         [one] { $count } warning sign.
        *[other] { $count } warning signs.
     }
+handoff-leaves-practice =
+    { $count ->
+        [one] One note about practice, with pain.
+       *[other] { $count } notes about practice, with pain.
+    }
 handoff-leaves-plan-version = The plan you follow, by its number: version { $version }.
 handoff-leaves-notes = The name of each thing.
 handoff-leaves-no-notes = No names of things.

@@ -321,10 +321,10 @@ reason-no-change-found = We looked for a small change. None is enough on its own
 
 ## What next in the plan
 
-because-two-good-sessions = the last two times went well
-reason-two-good-sessions = The last two times went well, and you felt as usual by next morning.
-because-too-few-sessions = you have not done this level twice yet
-reason-too-few-sessions = You have not done this level twice yet. Stay with it for now.
+because-two-good-sessions = the last times went well
+reason-two-good-sessions = The last times went well, and you felt as usual by next morning.
+because-too-few-sessions = you have not done this level often enough yet
+reason-too-few-sessions = You have not done this level often enough yet. Stay with it for now.
 because-pain-over-during = pain reached { $pain } of 10 while lifting
 reason-pain-over-during = Pain reached { $pain } of 10 while lifting. That is over { $max }. Go one step back.
 because-pain-acceptable-during = pain reached { $pain } of 10 while lifting

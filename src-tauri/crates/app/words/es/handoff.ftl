@@ -106,6 +106,11 @@ handoff-leaves-signs =
         [one] { $count } señal de alarma.
        *[other] { $count } señales de alarma.
     }
+handoff-leaves-practice =
+    { $count ->
+        [one] Una nota sobre la práctica, con el dolor.
+       *[other] { $count } notas sobre la práctica, con el dolor.
+    }
 handoff-leaves-plan-version = El plan que sigue, por su número: versión { $version }.
 handoff-leaves-notes = El nombre de cada cosa.
 handoff-leaves-no-notes = Sin nombres de cosas.

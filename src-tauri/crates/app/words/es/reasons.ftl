@@ -321,10 +321,10 @@ reason-no-change-found = Buscamos un cambio pequeño. Ninguno basta por sí solo
 
 ## Qué sigue en el plan
 
-because-two-good-sessions = las dos últimas veces fueron bien
-reason-two-good-sessions = Las dos últimas veces fueron bien, y a la mañana siguiente estaba como siempre.
-because-too-few-sessions = aún no hizo este nivel dos veces
-reason-too-few-sessions = Aún no hizo este nivel dos veces. Por ahora siga en él.
+because-two-good-sessions = las últimas veces fueron bien
+reason-two-good-sessions = Las últimas veces fueron bien, y a la mañana siguiente estaba como siempre.
+because-too-few-sessions = aún no hizo este nivel las veces que hacen falta
+reason-too-few-sessions = Aún no hizo este nivel las veces que hacen falta. Por ahora siga en él.
 because-pain-over-during = el dolor llegó a { $pain } de 10 al levantar
 reason-pain-over-during = El dolor llegó a { $pain } de 10 al levantar. Es más de { $max }. Baje un paso.
 because-pain-acceptable-during = el dolor llegó a { $pain } de 10 al levantar

@@ -44,6 +44,15 @@ impl<'v> PracticeLog<'v> {
         })
     }
 
+    /// Whether there is any entry.
+    ///
+    /// # Errors
+    /// [`VaultError::Damaged`], [`VaultError::Storage`].
+    pub fn is_any(&self) -> Result<bool, VaultError> {
+        let mut statement = self.connection.prepare_cached(include_str!("any.sql"))?;
+        Ok(statement.exists([])?)
+    }
+
     /// One entry, if there is one.
     ///
     /// # Errors

@@ -167,7 +167,7 @@ fn put_history(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<
     let alias = super::device::own_alias(call)?;
     let with_notes = asked.notes.unwrap_or(false);
     let history = gather(call, alias.as_str(), asked.since_days, with_notes)?;
-    if history.lifts.is_empty() && history.signs.is_empty() {
+    if history.lifts.is_empty() && history.signs.is_empty() && history.practice.is_none() {
         return Err(Failure::new(ErrorCode::NothingToShow));
     }
     let reader = call.reader()?;
@@ -207,6 +207,10 @@ pub(super) fn history_lines(history: &History, reader: Reader<'_>) -> Vec<String
     if !history.signs.is_empty() {
         let args = [("count", count(history.signs.len()).into())];
         lines.push(words.format("handoff-leaves-signs", &args));
+    }
+    if let Some(practice) = &history.practice {
+        let args = [("count", count(practice.len()).into())];
+        lines.push(words.format("handoff-leaves-practice", &args));
     }
     if let Some(plan) = history.plan {
         let args = [("version", plan.version.into())];

@@ -1,14 +1,17 @@
 //! The plan that is followed here.
 
-use super::lines::{lines, review, title};
+use super::lines::{limits, lines, review, title};
+use super::practice::view::DayView;
+use super::practice::{self, Today};
 use crate::call::Call;
 use crate::convert::moment;
 use crate::convert::plan::days_over;
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
 use crate::walk::text::Reader;
-use crate::words::Arg;
-use record::Followed;
+use crate::words::{Arg, Rounding};
+use chrono::{DateTime, FixedOffset};
+use record::{Followed, Plan};
 use serde::Serialize;
 
 /// The reply of `plan_now`.
@@ -26,6 +29,7 @@ struct PlanView {
     lines: Vec<LineView>,
     expired: bool,
     note: Option<String>,
+    day: DayView,
 }
 
 /// A label and a text, for the screens.
@@ -43,18 +47,21 @@ pub(crate) struct LineView {
 /// What the vault gives.
 pub(crate) fn plan_now(call: &mut Call<'_>, _: Nothing) -> Result<Now, Failure> {
     let reader = call.reader()?;
-    let followed = call.vault()?.followed().active()?;
+    let Some(today) = practice::today(call)? else {
+        return Ok(Now { plan: None });
+    };
     Ok(Now {
-        plan: followed.map(|followed| view(call, &followed, reader)),
+        plan: Some(view(call, &today, reader)?),
     })
 }
 
-fn view(call: &Call<'_>, followed: &Followed, reader: Reader<'_>) -> PlanView {
+fn view(call: &Call<'_>, today: &Today, reader: Reader<'_>) -> Result<PlanView, Failure> {
     let words = reader.words;
+    let followed = &today.followed;
     let plan = &followed.plan;
     let made = words.date_text(moment::from_record(plan.made_at).date_naive());
-    let expired = days_over(plan.review_on, call.now) > 0;
-    PlanView {
+    let note = expired_note(plan, call.now, reader);
+    Ok(PlanView {
         title: title(plan, reader),
         from: from_text(followed, reader),
         version_text: words.format(
@@ -63,14 +70,55 @@ fn view(call: &Call<'_>, followed: &Followed, reader: Reader<'_>) -> PlanView {
         ),
         review_text: review(plan, reader),
         lines: views(lines(plan, reader)),
-        expired,
-        note: expired.then(|| {
-            words.format(
-                "plan-expired",
-                &[("weeks", words.weeks(f64::from(plan.grace_weeks)).into())],
-            )
-        }),
-    }
+        expired: note.is_some(),
+        note,
+        day: practice::view::day(call, today, reader)?,
+    })
+}
+
+/// What is said of a plan that is past its day; nothing before that.
+#[must_use]
+pub(crate) fn expired_note(
+    plan: &Plan,
+    now: DateTime<FixedOffset>,
+    reader: Reader<'_>,
+) -> Option<String> {
+    let weeks = reader.words.weeks(f64::from(plan.grace_weeks));
+    (days_over(plan.review_on, now) > 0).then(|| {
+        reader
+            .words
+            .format("plan-expired", &[("weeks", weeks.into())])
+    })
+}
+
+/// The plan on the home screen: whose it is, how much is the most today, until when it holds.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn card(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<Vec<String>>, Failure> {
+    let Some(today) = practice::today(call)? else {
+        return Ok(None);
+    };
+    let plan = &today.followed.plan;
+    let words = reader.words;
+    let args = [
+        ("title", title(plan, reader).into()),
+        ("from", from_text(&today.followed, reader).into()),
+    ];
+    let flare = today.day.level.filter(|_| today.day.flare_today);
+    let most = match flare {
+        Some(level) => {
+            let mass = words.mass(level.value(), reader.units, Rounding::Down);
+            words.format("plan-step-flare", &[("mass", mass.into())])
+        }
+        None if today.day.flare_today => words.text("plan-home-flare"),
+        None => limits(plan, reader),
+    };
+    let until = expired_note(plan, call.now, reader).unwrap_or_else(|| review(plan, reader));
+    let lines = [words.format("plan-card", &args), most, until];
+    Ok(Some(
+        lines.into_iter().filter(|line| !line.is_empty()).collect(),
+    ))
 }
 
 /// Who set the plan: by the name they have here, or by their own word.

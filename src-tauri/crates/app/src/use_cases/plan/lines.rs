@@ -53,6 +53,10 @@ pub(crate) fn lines(plan: &Plan, reader: Reader<'_>) -> Vec<Line> {
     add("plan-line-cues", texts(&plan.cues, words).join(" "));
     add("plan-line-practice", practice(plan, reader));
     add("plan-line-progress", progress(plan, reader));
+    add(
+        "plan-line-flare",
+        texts(plan.flare.as_deref().unwrap_or_default(), words).join(" "),
+    );
     add("plan-line-notes", texts(&plan.notes, words).join(" "));
     lines
 }
@@ -64,7 +68,9 @@ pub(crate) fn limit(grams: u32, reader: Reader<'_>) -> String {
     reader.words.mass(kilograms, reader.units, Rounding::Down)
 }
 
-fn limits(plan: &Plan, reader: Reader<'_>) -> String {
+/// The most for a lift, by where it starts, in one line.
+#[must_use]
+pub(crate) fn limits(plan: &Plan, reader: Reader<'_>) -> String {
     let words = reader.words;
     let mass = |grams| ("mass", Arg::text(limit(grams, reader)));
     let whole = plan
@@ -119,7 +125,9 @@ fn names(ways: impl Iterator<Item = Way>, reader: Reader<'_>) -> String {
         .join(", ")
 }
 
-fn way_name(way: Way, reader: Reader<'_>) -> String {
+/// The name of a way.
+#[must_use]
+pub(crate) fn way_name(way: Way, reader: Reader<'_>) -> String {
     reader.words.text(&message_id("way", way.id()))
 }
 

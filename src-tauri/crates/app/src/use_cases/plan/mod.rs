@@ -6,6 +6,7 @@ pub(crate) mod following;
 pub(crate) mod lines;
 pub(crate) mod making;
 pub(crate) mod patterns;
+pub(crate) mod practice;
 pub(crate) mod preview;
 pub(crate) mod set;
 pub(crate) mod sheet;

@@ -2,10 +2,11 @@
 
 use super::standing::Standing;
 use crate::call::Call;
-use crate::convert::{advice, advice_back, person, plan, task};
+use crate::convert::{advice, advice_back, person, task};
 use crate::failure::Failure;
-use crate::use_cases::plan::following::from_text;
+use crate::use_cases::plan::following::{expired_note, from_text};
 use crate::use_cases::plan::lines;
+use crate::use_cases::plan::practice::today;
 use crate::walk::page::{AdvicePage, Page};
 use chrono::{DateTime, Duration, FixedOffset};
 use lifting::advise::advice::Advice;
@@ -41,7 +42,7 @@ pub(crate) fn request(call: &Call<'_>, standing: &Standing) -> Result<Request, F
     let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
     let mut request = Request::new(person, task::to_judge(&walk));
     request.recent = recent(vault, call.now)?;
-    request.plan = followed(call)?;
+    put_plan(call, &mut request)?;
     Ok(request)
 }
 
@@ -57,7 +58,7 @@ pub(crate) fn judge_early(call: &Call<'_>, standing: &Standing) -> Result<Option
         high: None,
     });
     let mut request = Request::new(person, any_task);
-    request.plan = followed(call)?;
+    put_plan(call, &mut request)?;
     // Asked apart, so that the whole judgement is made only for somebody it ends for.
     let is_final = care_needed(&request).is_some()
         || !who::check(&Facts::of(&request, &request.task)).is_empty();
@@ -104,12 +105,21 @@ fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
         ];
         let card = reader.words.format("plan-card", &args);
         let often = lines::often(&followed.plan, reader);
-        if often.is_empty() {
-            card
-        } else {
-            format!("{card} {often}")
-        }
+        let past = expired_note(&followed.plan, call.now, reader);
+        let parts = [Some(card), Some(often), past].into_iter().flatten();
+        let said: Vec<String> = parts.filter(|part| !part.is_empty()).collect();
+        said.join(" ")
     }))
+}
+
+/// The plan that is followed, at the level of today; a flare-up that was told today counts.
+fn put_plan(call: &Call<'_>, request: &mut Request) -> Result<(), Failure> {
+    if let Some(today) = today(call)? {
+        request.plan = Some(today.day.to_judge());
+        request.history = today.day.history_for_a_lift();
+        today.day.mark(&mut request.person);
+    }
+    Ok(())
 }
 
 /// The plan that is followed, as it holds today.
@@ -117,8 +127,7 @@ fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
 /// # Errors
 /// What reading the vault gives.
 pub(crate) fn followed(call: &Call<'_>) -> Result<Option<lifting::plan::Plan>, Failure> {
-    let followed = call.vault()?.followed().active()?;
-    Ok(followed.map(|followed| plan::to_judge(&followed.plan, call.now)))
+    Ok(today(call)?.map(|today| today.day.to_judge()))
 }
 
 /// The signs that are open. A sign that this version does not know cannot be judged, so it counts as one

@@ -5,6 +5,7 @@ use crate::call::Call;
 use crate::convert::moment::{self, still_holds};
 use crate::convert::{about, body, draft, task};
 use crate::failure::Failure;
+use crate::use_cases::plan::practice;
 use crate::walk::answer::{Answer, Answers, NumberUnit};
 use crate::walk::flow::{Purpose, Walk};
 use crate::walk::ids::QuestionId;
@@ -89,6 +90,13 @@ impl Standing {
         }
         if let Some(body) = &body {
             kept.take_over(&body::from_record(body, true));
+        }
+        // A flare-up that was told on the page of the plan holds for the day.
+        if draft.purpose == DraftPurpose::Lift && practice::is_flare(call)? {
+            kept.give(
+                QuestionId::BackState,
+                Answer::Choice(record::BackState::Flare.id().to_owned()),
+            );
         }
         if let Some(id) = draft.saved_task
             && let Some(saved) = vault.saved_tasks().find(SavedTaskId(id))?

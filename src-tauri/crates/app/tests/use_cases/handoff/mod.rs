@@ -8,6 +8,7 @@ mod handing;
 mod many;
 mod pairing;
 mod plans;
+mod practice;
 mod refusals;
 mod review;
 mod scanning;
