@@ -1,8 +1,8 @@
 //! Looking back, and taking it out of the app: what leaves is told first.
 
 use super::handoff::people;
-use super::plan::sheet;
 use super::plan::practice::practised;
+use super::plan::sheet;
 use crate::base64;
 use crate::call::Call;
 use crate::failure::Failure;
