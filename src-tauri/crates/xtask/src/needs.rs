@@ -124,6 +124,11 @@ pub(crate) const JOURNEYS: &[Need] = &[
         packages: &["webkit2gtk-driver"],
     },
     Need {
+        what: "faketime (an app whose clock is ahead)",
+        proof: Proof::Program(&["faketime"]),
+        packages: &["faketime"],
+    },
+    Need {
         what: "Xvfb (a screen in memory)",
         proof: Proof::Program(&["Xvfb"]),
         packages: &["xvfb"],

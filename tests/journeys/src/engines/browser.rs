@@ -5,7 +5,7 @@ use std::process::{Command, Stdio};
 
 use serde_json::json;
 
-use super::{Engine, FILM, SIZE, Setting, free_port};
+use super::{Engine, FILM, SIZE, Setting, free_port, set_clock};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -52,6 +52,7 @@ impl Browser {
         if setting.demo {
             command.arg("--demo");
         }
+        set_clock(&mut command, setting);
         let mut app = Running::start("headless", "this workspace", &mut command)?;
         let opening = app.first_line()?;
 

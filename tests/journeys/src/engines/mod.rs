@@ -49,6 +49,20 @@ pub struct Setting {
     /// Whether there is a camera, and a screen with as many dots as a phone's: in Chromium only. The
     /// camera plays [`FILM`], found in the home folder of the start when the camera is opened.
     pub camera: bool,
+    /// By how many days the app's clock is ahead.
+    pub days_ahead: u32,
+}
+
+/// Sets the clock that `command` and what it starts will see. The library is Debian's `libfaketime`; time that only runs, as for
+/// the lock after a while, is left alone.
+fn set_clock(command: &mut std::process::Command, setting: Setting) {
+    if setting.days_ahead > 0 {
+        command
+            .env("LD_PRELOAD", "/usr/$LIB/faketime/libfaketime.so.1")
+            .env("FAKETIME", format!("+{}d", setting.days_ahead))
+            .env("FAKETIME_DONT_FAKE_MONOTONIC", "1")
+            .env("DONT_FAKE_MONOTONIC", "1");
+    }
 }
 
 /// The app, started, with a session in its page.

@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 use serde_json::json;
 
 use super::display::Display;
-use super::{Engine, SIZE, Setting, free_port};
+use super::{Engine, SIZE, Setting, free_port, set_clock};
 use crate::binaries;
 use crate::child::{self, Running};
 use crate::driver::Session;
@@ -120,6 +120,7 @@ fn surround(
         .env_remove("WAYLAND_DISPLAY")
         .stdout(Stdio::null())
         .stderr(Stdio::null());
+    set_clock(command, setting);
     for variable in ["HOME", "XDG_CACHE_HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"] {
         command.env(variable, home);
     }
