@@ -55,6 +55,7 @@ fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
     patient.tap("#yes");
     patient.expect_screen("plan");
     patient.picture("plan-followed");
+    practise(&mut patient);
 
     // The same plan once more is known already.
     patient.open("hand/scan/parcel");
@@ -76,6 +77,32 @@ fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
     assert!(clinician.words().contains("Green Ladder"));
     clinician.tap("#yes");
     clinician.picture("history-kept");
+}
+
+/// Two taps note practice; a wrong one is taken back; a flare-up is told in one; home says all of it.
+fn practise(patient: &mut Phone) {
+    patient.tap("[data-item='0']");
+    patient.picture("practice");
+    patient.tap("[data-answer='2']");
+    patient.expect_screen("plan");
+    patient.picture("practice-noted");
+    patient.touch("#undo");
+    patient.wait_until("the entry taken back", |phone| !phone.has("#undo"));
+    patient.tap("[data-item='0']");
+    patient.tap("[data-answer='6']");
+    patient.expect("#step-take");
+    patient.picture("step-offered");
+    patient.touch("#step-leave");
+    patient.wait_until("no offer any more", |phone| !phone.has("#step-take"));
+    patient.touch("#flare");
+    patient.expect("#signs");
+    patient.picture("flare-told");
+    patient.tap("#log");
+    patient.picture("practice-so-far");
+    patient.open("home");
+    patient.expect("#plan");
+    patient.picture("home-with-a-plan");
+    assert!(patient.words().contains("A flare-up today"));
 }
 
 fn who_is_not_paired_needs_the_eight_words(clinician: &mut Phone) {

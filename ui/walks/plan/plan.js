@@ -11,7 +11,7 @@ import "../../parts/check-rows/check-rows.js";
 export async function show() {
   const [{ plan }] = await Promise.all([ask("plan_now"), useLook()]);
   const title = say("screen-hand-mine");
-  return { title, back: "#/home", body: [heading(title), takeNotice(), plan ? followed(plan) : none()] };
+  return { title, back: "#/home", body: [heading(title), takeNotice(), plan?.day.flare.today ? flareOn(plan.day.flare) : null, plan ? followed(plan) : none()] };
 }
 
 function none() {
@@ -24,11 +24,10 @@ function followed(plan) {
     para(plan.title, "hand-alias"),
     para([plan.from, plan.version_text].filter(Boolean).join(" · "), "hint"),
     plan.note ? loud(para(plan.note)) : para(plan.review_text),
-    flare.today ? flareOn(flare) : null,
     step ? section(say("screen-plan-step"), level(step)) : null,
     section(say("screen-plan-practice"), practice.length === 0 ? null : rows(...practice.map(({ item, name, text, today }) =>
       rowTo(`#/plan/item-${item}`, name, [text, today].filter(Boolean).join(" "), { "data-item": item })))),
-    flare.today ? null : link(say("screen-plan-flare"), "#/plan/flare", { class: "button", id: "flare" }),
+    flare.today ? null : [button(say("screen-plan-flare"), "second", tellFlare, { id: "flare" }), fold(say("screen-plan-flare-steps"), { id: "flare-steps" }, lines(flare.steps))],
     section(say("screen-plan-whole"), make("check-rows", { props: { facts: plan.lines } })),
     link(say("screen-plan-log"), "#/plan/log", { class: "button", id: "log" }),
     fold(say("screen-plan-stop"), { id: "stop-fold" }, para(say("screen-plan-stop-what")), button(say("screen-plan-stop-yes"), "second", stop, { id: "stop" })),
@@ -51,8 +50,14 @@ function level({ text, why, need, offer }) {
 }
 
 function flareOn({ steps, often }) {
-  return loud(make("p", {}, make("b", { text: say("screen-plan-flare-on") })), para(often), lines(steps), link(say("screen-signs-link"), "#/signs", { id: "signs" }));
+  return loud(make("p", {}, make("b", { text: say("screen-plan-flare-on") })), para(say("screen-plan-flare-what")), para(often), lines(steps), link(say("screen-signs-link"), "#/signs", { id: "signs" }));
 }
+
+const tellFlare = () => act(async () => {
+  const { id } = await ask("flare_start");
+  session.notice = { text: say("screen-plan-flare-told"), undo: id, by: "practice_undo" };
+  await redraw();
+});
 
 const stop = () => act(async () => {
   await ask("plan_stop");

@@ -1,10 +1,10 @@
-/** Single pages of the plan: noting practice, telling of a flare-up, what was practised so far. */
+/** Single pages of the plan: noting practice, and what was practised so far. */
 import { ask } from "../../backend.js";
-import { button, group, heading, link, make, para } from "../../make.js";
+import { button, group, heading, make, para } from "../../make.js";
 import { act, swap } from "../../router.js";
 import { session } from "../../session.js";
 import { say } from "../../words.js";
-import { lines, useLook } from "../handoff/look.js";
+import { useLook } from "../handoff/look.js";
 import "../../parts/pain-scale/pain-scale.js";
 
 export async function show({ step }) {
@@ -13,16 +13,17 @@ export async function show({ step }) {
     return log();
   }
   const { plan } = await ask("plan_now");
-  if (step === "flare") {
-    return flare(plan?.day.flare);
-  }
   return note(plan?.day.practice.find(({ item }) => `item-${item}` === step));
 }
 
 /** How it went: the second of two taps. */
 function note(item) {
   const title = say("screen-plan-how");
-  const keep = (done, pain) => act(() => kept("practice_keep", "screen-plan-kept", { item: item.item, done, pain }));
+  const keep = (done, pain) => act(async () => {
+    const { id } = await ask("practice_keep", { item: item.item, done, pain });
+    session.notice = { text: say("screen-plan-kept"), undo: id, by: "practice_undo" };
+    swap("#/plan");
+  });
   return {
     title,
     back: "#/plan",
@@ -34,23 +35,6 @@ function note(item) {
           make("pain-scale", { props: { chosen: null }, on: { "pain-scale-pick": (event) => keep(true, event.detail) } }),
           button(say("screen-plan-did"), "second", () => keep(true, null), { id: "did" }),
           button(say("screen-plan-left"), "second", () => keep(false, null), { id: "not-today" }))),
-    ] : [heading(title), para(say("screen-plan-none"))],
-  };
-}
-
-function flare(told) {
-  const title = say("screen-plan-flare");
-  const begin = () => act(() => kept("flare_start", "screen-plan-flare-told", {}));
-  return {
-    title,
-    back: "#/plan",
-    body: told ? [
-      heading(title),
-      para(say("screen-plan-flare-what")),
-      told.today ? null : button(say("screen-plan-flare-yes"), "main", begin, { id: "flare-yes" }),
-      make("h2", { text: say("screen-plan-flare-steps") }),
-      lines(told.steps),
-      link(say("screen-signs-link"), "#/signs", { id: "signs" }),
     ] : [heading(title), para(say("screen-plan-none"))],
   };
 }
@@ -69,11 +53,4 @@ async function log() {
           make("span", { class: "row__note", text: [when, pain].filter(Boolean).join(". ") })))),
     ],
   };
-}
-
-/** Keeps it, and goes back to the plan, where it can be taken back. */
-async function kept(command, words, body) {
-  const { id } = await ask(command, body);
-  session.notice = { text: say(words), undo: id, by: "practice_undo" };
-  swap("#/plan");
 }

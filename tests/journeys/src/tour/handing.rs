@@ -153,6 +153,24 @@ fn taking_in(phone: &mut Phone, look: Look<'_>) {
     phone.expect_screen("plan");
     phone.open_all();
     look(phone, "plan");
+    following(phone, look);
+}
+
+/// The pages of a plan that is followed: practice, a flare-up, what was noted.
+fn following(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("[data-item='0']");
+    look(phone, "plan-practice");
+    phone.tap("[data-answer='6']");
+    phone.expect("#step-take");
+    look(phone, "plan-offer");
+    phone.touch("#flare");
+    phone.expect("#signs");
+    look(phone, "plan-in-a-flare");
+    phone.tap("#log");
+    look(phone, "plan-log");
+    phone.open("home");
+    look(phone, "home-with-plan");
+    phone.open("plan");
 }
 
 fn picture(name: &str) -> PathBuf {

@@ -1,5 +1,12 @@
 # The plan day by day: practice, the step that is offered, a flare-up.
 
+## The clinician's steps for a flare-up
+
+plan-section-flare = In a flare-up
+plan-field-flare-1 = First thing to do in a flare-up
+plan-field-flare-2 = Second thing to do in a flare-up
+plan-field-flare-3 = Third thing to do in a flare-up
+
 ## The step. $mass is the level, $more one step.
 
 plan-step-stay = Stay at { $mass } for now.

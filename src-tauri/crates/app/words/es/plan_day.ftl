@@ -1,5 +1,12 @@
 # El plan día a día: práctica, el paso que se ofrece, un brote.
 
+## Los pasos del clínico para un brote
+
+plan-section-flare = En un brote
+plan-field-flare-1 = Primero, en un brote
+plan-field-flare-2 = Segundo, en un brote
+plan-field-flare-3 = Tercero, en un brote
+
 ## El paso. $mass es el nivel, $more un paso.
 
 plan-step-stay = Por ahora quédese en { $mass }.

@@ -111,6 +111,7 @@ pub(crate) fn page(
             section("cues", draw.cues()),
             section("practice", draw.practice()),
             section("progress", draw.progress()),
+            section("flare", draw.flare()),
             section("notes", vec![draw.words("notes", plan.notes.first())]),
         ],
         notes: vec![reader.words.text("plan-page-house")],
@@ -197,6 +198,13 @@ impl Draw<'_> {
     fn cues(&self) -> Vec<Field> {
         (0..CUES)
             .map(|at| self.words(&format!("cue_{}", at + 1), self.plan.cues.get(at)))
+            .collect()
+    }
+
+    fn flare(&self) -> Vec<Field> {
+        let steps = self.plan.flare.as_deref().unwrap_or_default();
+        (0..CUES)
+            .map(|at| self.words(&format!("flare_{}", at + 1), steps.get(at)))
             .collect()
     }
 

@@ -116,21 +116,32 @@ fn change_one_of_many(
             Err(unknown())
         };
     }
-    let place = field
-        .strip_prefix("cue_")
-        .and_then(|place| place.parse::<usize>().ok())
-        .filter(|place| (1..=CUES).contains(place))
-        .ok_or_else(unknown)?;
-    let cue = sentence(value, LONGEST_SENTENCE)?;
-    match (cue, plan.cues.get_mut(place - 1)) {
-        (Some(cue), Some(there)) => *there = cue,
-        (Some(cue), None) => plan.cues.push(cue),
+    let in_list = |list: &str| {
+        let place = field.strip_prefix(list)?.parse::<usize>().ok()?;
+        (1..=CUES).contains(&place).then_some(place)
+    };
+    if let Some(place) = in_list("flare_") {
+        let mut steps = plan.flare.take().unwrap_or_default();
+        put(&mut steps, place, sentence(value, LONGEST_SENTENCE)?);
+        plan.flare = Some(steps).filter(|steps| !steps.is_empty());
+        return Ok(());
+    }
+    let place = in_list("cue_").ok_or_else(unknown)?;
+    put(&mut plan.cues, place, sentence(value, LONGEST_SENTENCE)?);
+    Ok(())
+}
+
+/// Puts a sentence at its place in a list, counted from 1, or takes out what stands there.
+fn put(list: &mut Vec<Wording>, place: usize, said: Option<Wording>) {
+    let at = place.saturating_sub(1);
+    match (said, list.get_mut(at)) {
+        (Some(said), Some(there)) => *there = said,
+        (Some(said), None) => list.push(said),
         (None, Some(_)) => {
-            plan.cues.remove(place - 1);
+            list.remove(at);
         }
         (None, None) => {}
     }
-    Ok(())
 }
 
 fn fault(code: ErrorCode) -> Failure {

@@ -270,6 +270,30 @@ fn a_flare_up_steps_down_once_holds_for_the_day_and_is_judged() {
     );
 }
 
+/// The clinician's own steps stand in place of ours, in the order given; a place left empty closes up.
+#[test]
+fn what_to_do_in_a_flare_up_is_the_clinicians_to_say() {
+    let steps = |phone: &TestPhone| day(phone)["flare"]["steps"].take();
+    assert_eq!(steps(&patient())[0], "Look at the warning signs first.");
+    let phone = visit(&[
+        ("flare_1", json!("Lie down for ten minutes.")),
+        ("flare_2", json!("Walk round the house.")),
+        ("flare_3", json!("Ring me.")),
+        ("flare_2", json!("")),
+    ])
+    .patient;
+    assert_eq!(
+        steps(&phone),
+        json!(["Lie down for ten minutes.", "Ring me."])
+    );
+    let lines = phone.ask(json!({"do": "plan_now"}))["plan"]["lines"].take();
+    assert!(
+        lines
+            .to_string()
+            .contains("Lie down for ten minutes. Ring me.")
+    );
+}
+
 #[test]
 fn a_plan_past_its_day_says_so_everywhere_and_offers_no_step_up() {
     let phone = patient();
