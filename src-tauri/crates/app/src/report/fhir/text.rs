@@ -15,6 +15,17 @@ pub(super) fn narrative<'a>(lines: impl IntoIterator<Item = &'a str>) -> Value {
     json!({ "status": "generated", "div": div })
 }
 
+/// Puts plain spaces in place of those that keep a number and its unit on one line: the type `string` takes `[ \r\n\t\S]+`
+/// (hl7.org/fhir/R4/datatypes.html#string), and a no-break space is none of these.
+pub(super) fn with_plain_spaces(value: &mut Value) {
+    match value {
+        Value::String(text) => *text = text.replace(['\u{a0}', '\u{202f}'], " "),
+        Value::Array(items) => items.iter_mut().for_each(with_plain_spaces),
+        Value::Object(fields) => fields.values_mut().for_each(with_plain_spaces),
+        Value::Null | Value::Bool(_) | Value::Number(_) => {}
+    }
+}
+
 /// A time with its offset, to the second (instants and dateTimes with a time need both).
 pub(super) fn time(at: DateTime<FixedOffset>) -> String {
     at.to_rfc3339_opts(SecondsFormat::Secs, false)
