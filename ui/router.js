@@ -6,7 +6,11 @@ import { blank, clearProblems, draw, isBusy, setBusy, showProblems } from "./fra
 import { fileOf, findRoute, needsUnlock } from "./flow/place.js";
 import { Trail } from "./flow/trail.js";
 import { session, touched } from "./session.js";
+import { laterStyles } from "./style/later.js";
 import { say } from "./words.js";
+
+/** Screens that are there before anything else can be. */
+const FIRST = new Set(["start", "unlock"]);
 
 const trail = new Trail();
 let swapping = false;
@@ -124,6 +128,7 @@ async function open() {
   if (screen) {
     draw(screen);
     touched();
+    laterStyles();
   }
 }
 
@@ -134,7 +139,7 @@ async function load({ screen, params }) {
     return null;
   }
   try {
-    const module = await import(fileOf(screen));
+    const [module] = await Promise.all([import(fileOf(screen)), FIRST.has(screen) || laterStyles()]);
     return await module.show(params);
   } catch (error) {
     if (leadElsewhere(error)) {
