@@ -1,8 +1,10 @@
-//! A table for a spreadsheet: one row a lift, RFC 4180, in UTF-8. Names of columns and ids are the same in every
+//! A table for a spreadsheet: one row a lift, then one an entry of the log of the plan, RFC 4180, in UTF-8. Names of columns and ids are the same in every
 //! language, so that whoever computes with it need not translate.
 
 use super::{Report, Told};
+use crate::convert::practice::Noted;
 use csv::{Terminator, Writer, WriterBuilder};
+use record::{Pain, PracticeEvent};
 
 const COLUMNS: [&str; 20] = [
     "at",
@@ -47,6 +49,12 @@ fn rows(writer: &mut Writer<Vec<u8>>, report: &Report, made: &str) -> Result<(),
     for told in &report.told {
         writer.write_record(cells(told, made))?;
     }
+    let practised = report.practice.iter();
+    for noted in practised.flat_map(|practised| &practised.log) {
+        if let Some(cells) = practice_cells(noted, made) {
+            writer.write_record(cells)?;
+        }
+    }
     Ok(())
 }
 
@@ -77,6 +85,34 @@ fn cells(told: &Told, made: &str) -> Vec<String> {
         made.to_owned(),
     ]);
     cells
+}
+
+/// A row of the log of the plan: its mass is what was practised with, or the level from then on.
+fn practice_cells(noted: &Noted, made: &str) -> Option<Vec<String>> {
+    let decision = match noted.event {
+        PracticeEvent::Done => "practised",
+        PracticeEvent::Left => "practice_left",
+        PracticeEvent::StepUp => "step_up",
+        PracticeEvent::StepDown => "step_down",
+        PracticeEvent::Flare => "flare",
+        PracticeEvent::OfferLeft => return None,
+    };
+    let score = |pain: Option<Pain>| pain.map(|pain| pain.rating().to_string());
+    let kilograms = noted.grams.map(|grams| f64::from(grams) / 1000.0);
+    let kilograms = kilograms.map(|mass| mass.to_string()).unwrap_or_default();
+    let morning = noted.morning.and_then(|morning| morning.pain);
+    let cell = |column: &str| match column {
+        "at" => noted.at.to_rfc3339(),
+        "decision" => decision.to_owned(),
+        "way" => noted.way.map(|way| way.id().to_owned()).unwrap_or_default(),
+        "mass_low_kg" | "mass_high_kg" => kilograms.clone(),
+        "during_nrs" => score(noted.pain).unwrap_or_default(),
+        "next_morning_nrs" => score(morning).unwrap_or_default(),
+        "flare" if noted.event == PracticeEvent::Flare => "yes".to_owned(),
+        "made" => made.to_owned(),
+        _ => String::new(),
+    };
+    Some(COLUMNS.map(cell).to_vec())
 }
 
 /// Text that a spreadsheet takes for text: a cell that begins like a formula is run by some programs (OWASP, CSV

@@ -125,7 +125,7 @@ fn report(call: &Call<'_>, since_days: Option<u32>, of: Option<&str>) -> Result<
     let report = gather_received(call.vault()?, paired.id, since, call.now, call.reader()?)?;
     Ok(Report {
         of: Some(paired.name),
-        practice: practised::received(call.vault()?, paired.id, since)?,
+        practice: practised::received(call.vault()?, paired.id, report.plan.as_ref(), since)?,
         ..report
     })
 }
@@ -269,6 +269,11 @@ pub(crate) fn report_summary(call: &mut Call<'_>, asked: Wanted) -> Result<Summa
                 ("last", day(last.at.date_naive())),
             ],
         ));
+        let noted = report.practice.as_ref().map_or(0, |told| told.log.len());
+        if noted > 0 {
+            let count = u32::try_from(noted).unwrap_or(u32::MAX);
+            leaves.push(words.format("report-leaves-practice", &[("n", count.into())]));
+        }
         leaves.push(words.text(&message_id("report-leaves", form.id())));
     } else {
         leaves.push(words.text("report-nothing"));

@@ -49,9 +49,12 @@ fn longest(phone: &TestPhone) -> Value {
         text.truncate(length);
         text.trim_end().to_owned()
     };
-    set(phone, &plan, "notes", json!(text(1000, 1)));
+    set(phone, &plan, "notes", json!(text(700, 1)));
     for (seed, cue) in [(2, "cue_1"), (3, "cue_2"), (4, "cue_3")] {
         set(phone, &plan, cue, json!(text(200, seed)));
+    }
+    for (seed, step) in [(5, "flare_1"), (6, "flare_2"), (8, "flare_3")] {
+        set(phone, &plan, step, json!(text(60, seed)));
     }
     let fields = page["sections"]
         .as_array()

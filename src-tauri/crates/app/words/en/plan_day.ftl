@@ -81,3 +81,8 @@ report-progress-from = Good practice days in a row: { $good } of { $need }. Most
 report-progress-not-told = not told
 report-progress-yes = yes
 report-progress-no = no
+report-leaves-practice =
+    { $n ->
+        [one] One note about practice with the plan.
+       *[other] { $n } notes about practice with the plan.
+    }

@@ -81,3 +81,8 @@ report-progress-from = Días buenos seguidos de práctica: { $good } de { $need 
 report-progress-not-told = no se dijo
 report-progress-yes = sí
 report-progress-no = no
+report-leaves-practice =
+    { $n ->
+        [one] Una nota sobre la práctica con el plan.
+       *[other] { $n } notas sobre la práctica con el plan.
+    }

@@ -16,8 +16,10 @@ use serde_json::Value;
 
 /// Longest typed sentence, in characters (house rule).
 const LONGEST_SENTENCE: usize = 200;
-/// Longest notes (house rule).
-const LONGEST_NOTES: usize = 1000;
+/// Longest step for a flare-up, in characters (house rule): it is read by somebody in pain.
+const LONGEST_STEP: usize = 60;
+/// Longest notes (house rule): the longest plan of all still fits on one page of paper.
+const LONGEST_NOTES: usize = 700;
 /// Most days until a plan is looked at again: as long as a parcel may be valid.
 const MOST_REVIEW_DAYS: i32 = 400;
 
@@ -122,7 +124,7 @@ fn change_one_of_many(
     };
     if let Some(place) = in_list("flare_") {
         let mut steps = plan.flare.take().unwrap_or_default();
-        put(&mut steps, place, sentence(value, LONGEST_SENTENCE)?);
+        put(&mut steps, place, sentence(value, LONGEST_STEP)?);
         plan.flare = Some(steps).filter(|steps| !steps.is_empty());
         return Ok(());
     }

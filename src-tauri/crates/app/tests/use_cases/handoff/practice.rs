@@ -348,7 +348,9 @@ fn the_clinician_sees_what_the_patient_sees() {
         patient,
         pairing,
     } = visit(&[]);
+    let lift = patient.lift(&Script::ordinary().but("mass", json!({"choice": "bottle"})));
     a_day(&patient, 2, "yes");
+    patient.ask(json!({"do": "morning", "id": lift, "pain": 1}));
     a_day(&patient, 3, "yes");
     clinician.later(2 * 24 * 60);
     let summary = patient
@@ -379,4 +381,12 @@ fn the_clinician_sees_what_the_patient_sees() {
             "The last times went well, and you felt as usual by next morning.",
         ])
     );
+    let table = |phone: &TestPhone, of: Option<&str>| {
+        let made = phone.ask(json!({"do": "report_make", "form": "csv", "of": of}));
+        made["text"].as_str().expect("a table").to_owned()
+    };
+    let practised = ",,practised,,squat,4,4,,,,,,,,,3,1,,";
+    assert!(table(&clinician, Some(&pairing)).contains(practised));
+    let row = table(&patient, None);
+    assert!(row.contains(practised), "{row}");
 }

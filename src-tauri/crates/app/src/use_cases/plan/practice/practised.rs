@@ -8,7 +8,7 @@ use crate::failure::Failure;
 use crate::report::Practised;
 use chrono::NaiveDate;
 use lifting::body::Person;
-use record::{Identity, Plan, PlanVersion};
+use record::{Identity, Plan};
 use std::collections::BTreeMap;
 use vault::Vault;
 
@@ -25,36 +25,32 @@ pub(crate) fn own(call: &Call<'_>, since: Option<NaiveDate>) -> Result<Option<Pr
     Ok(Some(Practised::of(from(log, since), today.day, &person)))
 }
 
-/// What one pairing handed over of practice, as of its newest history; `None` when it follows no plan made here, or a
-/// version that is not kept here. An entry that is in several histories counts once, as the newest has it.
+/// What one pairing handed over of practice with `plan`, the one behind its newest history, as of that history. An entry that is in several histories counts once, as the newest has it.
 ///
 /// # Errors
 /// What reading the vault gives.
 pub(crate) fn received(
     vault: &Vault,
     pairing: Identity,
+    plan: Option<&Plan>,
     since: Option<NaiveDate>,
 ) -> Result<Option<Practised>, Failure> {
     let mut histories = vault.received().of(Some(pairing))?;
     histories.sort_by_key(|(id, _)| *id);
     let newest = histories.last().map(|(_, received)| &received.history);
-    let Some((newest, version)) = newest.and_then(|history| Some((history, history.plan?))) else {
-        return Ok(None);
-    };
-    let Some(plan) = version_made(vault, version)? else {
+    let (Some(newest), Some(plan)) = (newest, plan) else {
         return Ok(None);
     };
     let mut log = BTreeMap::new();
     let of_plan = histories.iter().map(|(_, received)| &received.history);
-    for history in of_plan.filter(|history| history.plan.is_some_and(|plan| plan.id == version.id))
-    {
+    for history in of_plan.filter(|history| history.plan.is_some_and(|named| named.id == plan.id)) {
         for entry in history.practice.iter().flatten() {
             let noted = handed(entry, history.made_at.offset_min);
             log.insert((entry.at_min, entry.event, entry.way), noted);
         }
     }
     let log: Vec<Noted> = log.into_values().collect();
-    let day = PlanDay::of(&plan, &log, from_record(newest.made_at));
+    let day = PlanDay::of(plan, &log, from_record(newest.made_at));
     Ok(Some(Practised::of(
         from(log, since),
         day,
@@ -65,15 +61,4 @@ pub(crate) fn received(
 fn from(log: Vec<Noted>, since: Option<NaiveDate>) -> Vec<Noted> {
     let is_in = |noted: &Noted| since.is_none_or(|since| noted.at.date_naive() >= since);
     log.into_iter().filter(is_in).collect()
-}
-
-/// A version of a plan as it was handed over from here.
-fn version_made(vault: &Vault, wanted: PlanVersion) -> Result<Option<Plan>, Failure> {
-    for (id, plan) in vault.plans().all()? {
-        if plan.id == wanted.id {
-            let mut versions = vault.plan_versions().of(id)?.into_iter();
-            return Ok(versions.find(|plan| plan.version == wanted.version));
-        }
-    }
-    Ok(None)
 }
