@@ -4,6 +4,10 @@ import { session, meet, watchLock } from "./session.js";
 import { lockedOut, startRouter } from "./router.js";
 import "./parts/page-bar/page-bar.js";
 
+// One of these comes first. They are fetched while Rust answers; what fails here fails again, and is shown, when it is opened.
+for (const first of ["start", "unlock"]) {
+  import(`./screens/${first}.js`).catch(() => null);
+}
 boot();
 
 async function boot() {
