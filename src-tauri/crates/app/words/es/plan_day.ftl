@@ -35,7 +35,7 @@ plan-item-left = Hoy lo dejó.
 ## Un brote
 
 plan-home-flare = Hoy tiene un brote. Deje las cosas pesadas.
-plan-flare-signs = Mire primero las señales de aviso.
+plan-flare-signs = Mire primero las señales de alarma.
 plan-flare-leave = Deje las cosas pesadas uno o dos días.
 plan-flare-move = Siga moviéndose un poco, según pueda.
 plan-flare-ring = Llame a su clínico si en 7 días no mejora.
