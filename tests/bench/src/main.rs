@@ -18,6 +18,7 @@ mod clock;
 mod figure;
 mod handing;
 mod judge;
+mod looking;
 mod place;
 mod reading;
 mod request;
@@ -32,10 +33,11 @@ use trouble::Trouble;
 /// A part of the measurements: its name and what measures it.
 type Part = (&'static str, fn() -> Result<(), Trouble>);
 
-const PARTS: [Part; 7] = [
+const PARTS: [Part; 8] = [
     ("judgement", judge::measure),
     ("figure", figure::measure),
     ("vault", store::measure),
+    ("looking", looking::measure),
     ("handing", handing::measure),
     ("reading", reading::measure),
     ("start", start::measure),

@@ -7,7 +7,9 @@ use std::process::ExitStatus;
 #[derive(Debug, thiserror::Error)]
 pub(crate) enum Trouble {
     /// A word on the command line that names no part.
-    #[error("there is no part {0}; there are: judgement figure vault handing reading start size")]
+    #[error(
+        "there is no part {0}; there are: judgement figure vault looking handing reading start size"
+    )]
     Word(String),
     /// A program that must be built first.
     #[error("{path} is missing; `cargo xtask bench` builds it first", path = .0.display())]
@@ -21,6 +23,9 @@ pub(crate) enum Trouble {
     /// A file or a program.
     #[error(transparent)]
     Io(#[from] std::io::Error),
+    /// The app's folder.
+    #[error(transparent)]
+    App(#[from] app::AppError),
     /// The vault.
     #[error(transparent)]
     Vault(#[from] vault::VaultError),

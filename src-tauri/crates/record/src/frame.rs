@@ -47,32 +47,41 @@ pub trait Record: Sized + Encode<()> + for<'b> Decode<'b, ()> + Keyed {
     /// # Errors
     /// Anything that is not the whole, canonical, understood record: see [`RecordError`].
     fn from_bytes(bytes: &[u8]) -> Result<Self, RecordError> {
-        if bytes.len() > MAX_BYTES {
-            return Err(RecordError::TooLong);
-        }
-        canonical::check(bytes)?;
-        let mut decoder = Decoder::new(bytes);
-        let parts = decoder.array().map_err(refuse)?;
-        let kind = decoder.u32().map_err(refuse)?;
-        let major = decoder.u32().map_err(refuse)?;
-        if major > MAJOR {
-            return Err(RecordError::Newer { major });
-        }
-        if major != MAJOR || parts != Some(4) {
-            return Err(RecordError::NotThisShape);
-        }
-        if kind != Self::KIND {
-            return Err(RecordError::OtherKind {
-                wanted: Self::KIND,
-                found: kind,
-            });
-        }
-        let must: Vec<Vec<u32>> = decoder.decode().map_err(refuse)?;
-        if must.iter().all(|path| Self::knows(path)) {
-            decoder.decode().map_err(refuse)
-        } else {
-            Err(RecordError::MustUnderstand)
-        }
+        read(bytes, Self::KIND, Self::knows)
+    }
+}
+
+/// Reads a body out of the frame of a record of this kind: all of it, or, for a type that reads fewer keys, a part.
+///
+/// # Errors
+/// See [`RecordError`].
+pub(crate) fn read<T: for<'b> Decode<'b, ()>>(
+    bytes: &[u8],
+    wanted: u32,
+    knows: fn(&[u32]) -> bool,
+) -> Result<T, RecordError> {
+    if bytes.len() > MAX_BYTES {
+        return Err(RecordError::TooLong);
+    }
+    canonical::check(bytes)?;
+    let mut decoder = Decoder::new(bytes);
+    let parts = decoder.array().map_err(refuse)?;
+    let found = decoder.u32().map_err(refuse)?;
+    let major = decoder.u32().map_err(refuse)?;
+    if major > MAJOR {
+        return Err(RecordError::Newer { major });
+    }
+    if major != MAJOR || parts != Some(4) {
+        return Err(RecordError::NotThisShape);
+    }
+    if found != wanted {
+        return Err(RecordError::OtherKind { wanted, found });
+    }
+    let must: Vec<Vec<u32>> = decoder.decode().map_err(refuse)?;
+    if must.iter().all(|path| knows(path)) {
+        decoder.decode().map_err(refuse)
+    } else {
+        Err(RecordError::MustUnderstand)
     }
 }
 

@@ -1,6 +1,6 @@
 //! Reading records out of rows.
 
-use record::Record;
+use record::{Record, RecordError};
 use rusqlite::{Connection, OptionalExtension, Params, Row};
 
 use crate::VaultError;
@@ -25,17 +25,43 @@ pub(crate) fn all<T>(
     params: impl Params,
     mut read: impl FnMut(&Row<'_>) -> Result<T, VaultError>,
 ) -> Result<Vec<T>, VaultError> {
+    let mut taken = Vec::new();
+    each(connection, sql, params, |row| {
+        taken.push(read(row)?);
+        Ok(())
+    })?;
+    Ok(taken)
+}
+
+/// Hands over every row, one after the other.
+pub(crate) fn each(
+    connection: &Connection,
+    sql: &str,
+    params: impl Params,
+    mut take: impl FnMut(&Row<'_>) -> Result<(), VaultError>,
+) -> Result<(), VaultError> {
     let mut statement = connection.prepare_cached(sql)?;
     let mut rows = statement.query(params)?;
-    let mut taken = Vec::new();
     while let Some(row) = rows.next()? {
-        taken.push(read(row)?);
+        take(row)?;
     }
-    Ok(taken)
+    Ok(())
 }
 
 /// The record in a column.
 pub(crate) fn record<R: Record>(row: &Row<'_>, column: usize) -> Result<R, VaultError> {
-    let bytes: Vec<u8> = row.get(column)?;
-    Ok(R::from_bytes(&bytes)?)
+    read(row, column, R::from_bytes)
+}
+
+/// What `read` makes of the bytes in a column, where they lie.
+pub(crate) fn read<T>(
+    row: &Row<'_>,
+    column: usize,
+    read: impl FnOnce(&[u8]) -> Result<T, RecordError>,
+) -> Result<T, VaultError> {
+    let bytes = row
+        .get_ref(column)?
+        .as_blob()
+        .map_err(rusqlite::Error::from)?;
+    Ok(read(bytes)?)
 }

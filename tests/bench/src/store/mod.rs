@@ -1,6 +1,6 @@
 //! What the vault costs over a plain, unencrypted database of the same library and the same rows.
 
-mod lift;
+pub(crate) mod lift;
 mod plain;
 
 use std::path::Path;
@@ -54,7 +54,7 @@ fn fill_vault(folder: &Folder) -> Result<(), Trouble> {
 
 /// Nothing here is secret, and the time taken does not depend on the bytes.
 #[allow(clippy::unnecessary_wraps, reason = "the shape the vault asks for")]
-fn fixed_bytes(bytes: &mut [u8]) -> Result<(), NoRandomness> {
+pub(crate) fn fixed_bytes(bytes: &mut [u8]) -> Result<(), NoRandomness> {
     for (place, byte) in bytes.iter_mut().enumerate() {
         *byte = u8::try_from(place % 251).unwrap_or(0);
     }

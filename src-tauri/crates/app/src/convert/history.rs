@@ -42,9 +42,10 @@ pub(crate) fn gather(
     let mut words = Vec::new();
     let mut before = start_min;
     let mut entries = Vec::new();
+    let check_ins = vault.check_ins().since(since_ms)?;
     for (id, lift) in &lifts {
-        let looks = vault.check_ins().of(*id)?;
-        entries.push(entry(lift, &looks, before, with_notes, &mut words));
+        let looks = check_ins.get(id).map_or(&[][..], Vec::as_slice);
+        entries.push(entry(lift, looks, before, with_notes, &mut words));
         before = minutes(lift.at.at_ms);
     }
     Ok(History {

@@ -3,11 +3,13 @@
 use super::{Before, Report, Told, plan};
 use crate::convert::moment::from_record;
 use crate::failure::Failure;
-use chrono::{DateTime, Datelike, FixedOffset, NaiveDate};
+use chrono::{DateTime, Datelike, FixedOffset, NaiveDate, NaiveTime};
 use lifting::quantity::{Kilograms, PainScore, Repetitions};
 use lifting::review::{Day, Decision, KeptLift, look_back};
-use record::{BackState, BodyToday, CheckIn, CheckInKind, Lift, Mass, Outcome, Pain};
-use vault::{LiftFilter, Vault};
+use record::{BackState, BodyToday, CheckIn, CheckInKind, LiftFacts, Mass, Outcome, Pain};
+use vault::Vault;
+
+const DAY_MS: i64 = 24 * 60 * 60 * 1000;
 
 /// Everything kept since a day, oldest first, and what it says together.
 ///
@@ -18,18 +20,19 @@ pub(crate) fn gather(
     since: Option<NaiveDate>,
     now: DateTime<FixedOffset>,
 ) -> Result<Report, Failure> {
-    let filter = LiftFilter {
-        limit: u32::MAX,
-        ..LiftFilter::default()
-    };
-    let mut told = Vec::new();
-    for (id, lift) in vault.lifts().newest(&filter)? {
-        let day = from_record(lift.at).date_naive();
-        if since.is_none_or(|since| day >= since) {
-            told.push(tell(lift, &vault.check_ins().of(id)?));
-        }
-    }
-    told.reverse();
+    // A day earlier than any place's midnight; which day it was there decides below.
+    let since_ms = since.map(|since| {
+        let midnight = since.and_time(NaiveTime::MIN).and_utc();
+        midnight.timestamp_millis().saturating_sub(DAY_MS)
+    });
+    let check_ins = vault.check_ins().since(since_ms)?;
+    let told = vault
+        .lifts()
+        .facts_since(since_ms)?
+        .into_iter()
+        .map(|(id, lift)| tell(lift, check_ins.get(&id).map_or(&[], Vec::as_slice)))
+        .filter(|told| since_is(since, told))
+        .collect();
     Ok(Report {
         plan: plan::followed(vault)?,
         ..report_of(told, since, now)
@@ -59,7 +62,7 @@ pub(super) fn since_is(since: Option<NaiveDate>, told: &Told) -> bool {
     since.is_none_or(|since| told.at.date_naive() >= since)
 }
 
-fn tell(lift: Lift, check_ins: &[CheckIn]) -> Told {
+fn tell(lift: LiftFacts, check_ins: &[CheckIn]) -> Told {
     let said = |kinds: &[CheckInKind]| {
         let last = check_ins
             .iter()
@@ -70,11 +73,11 @@ fn tell(lift: Lift, check_ins: &[CheckIn]) -> Told {
     Told {
         at: from_record(lift.at),
         title: lift.title,
-        advised: lift.advice.outcome,
-        rules: lift.advice.rule_version,
+        advised: lift.outcome,
+        rules: lift.rule_version,
         done: lift.done,
         way: lift.way,
-        mass_g: match lift.task.mass {
+        mass_g: match lift.mass {
             Some(Mass::Known { grams }) => Some((grams, grams)),
             Some(Mass::Untested {
                 low_grams,
@@ -82,7 +85,7 @@ fn tell(lift: Lift, check_ins: &[CheckIn]) -> Told {
             }) => Some((low_grams, high_grams)),
             Some(Mass::Unknown) | None => None,
         },
-        times: lift.task.reps.unwrap_or(1).max(1),
+        times: lift.reps.unwrap_or(1).max(1),
         before: before(&lift.body),
         during: said(&[CheckInKind::During, CheckInKind::After]),
         next_morning: said(&[CheckInKind::NextMorning]),

@@ -1,5 +1,7 @@
 //! Looks back at lifts.
 
+use std::collections::BTreeMap;
+
 use record::{CheckIn, Record};
 use rusqlite::Connection;
 
@@ -43,5 +45,30 @@ impl<'v> CheckIns<'v> {
         row::all(self.connection, include_str!("of.sql"), [lift.0], |found| {
             row::record(found, 0)
         })
+    }
+
+    /// The check-ins of every lift kept at or after this time (milliseconds since 1970-01-01T00:00:00Z; `None`: of
+    /// all), each lift's in the order they were kept. One question for all, for looking back at thousands.
+    ///
+    /// # Errors
+    /// [`VaultError::Damaged`], [`VaultError::Newer`], [`VaultError::Storage`].
+    pub fn since(
+        &self,
+        since_ms: Option<i64>,
+    ) -> Result<BTreeMap<LiftId, Vec<CheckIn>>, VaultError> {
+        let mut of: BTreeMap<LiftId, Vec<CheckIn>> = BTreeMap::new();
+        row::each(
+            self.connection,
+            include_str!("since.sql"),
+            [since_ms],
+            |found| {
+                let lift = LiftId(found.get(0)?);
+                of.entry(lift)
+                    .or_default()
+                    .push(row::read(found, 1, CheckIn::from_bytes)?);
+                Ok(())
+            },
+        )?;
+        Ok(of)
     }
 }

@@ -1,6 +1,6 @@
 //! The history of lifts.
 
-use record::{Lift, Record, Way};
+use record::{Lift, LiftFacts, Record, Way};
 use rusqlite::{Connection, named_params};
 
 use crate::keys::LogKey;
@@ -97,6 +97,26 @@ impl<'v> Lifts<'v> {
             include_str!("newest.sql"),
             params,
             |found| Ok((LiftId(found.get(0)?), row::record(found, 1)?)),
+        )
+    }
+
+    /// The figures of every lift kept at or after this time (milliseconds since 1970-01-01T00:00:00Z; `None`: of
+    /// all), in the order they were kept.
+    ///
+    /// # Errors
+    /// [`VaultError::Damaged`], [`VaultError::Newer`], [`VaultError::Storage`].
+    pub fn facts_since(
+        &self,
+        since_ms: Option<i64>,
+    ) -> Result<Vec<(LiftId, LiftFacts)>, VaultError> {
+        row::all(
+            self.connection,
+            include_str!("facts.sql"),
+            [since_ms],
+            |found| {
+                let facts = row::read(found, 1, LiftFacts::from_bytes)?;
+                Ok((LiftId(found.get(0)?), facts))
+            },
         )
     }
 

@@ -21,7 +21,9 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("journeys", &[]),
     (
         "bench",
-        &["door", "handoff", "vault", "record", "lifting", "judgement"],
+        &[
+            "app", "door", "handoff", "vault", "record", "lifting", "judgement",
+        ],
     ),
     ("xtask", &[]),
 ];
