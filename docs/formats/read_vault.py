@@ -273,7 +273,7 @@ PLAN = keyed(
     progression=(19, keyed(
         step_g=(1, same), good_days=(2, same), hold_from=(3, same), back_over=(4, same), is_locked=(5, same))),
     bands=(20, listed(keyed(region=(1, REGION), moderate_from=(2, same), severe_from=(3, same)))),
-    notes=(21, listed(wording)), flare=(23, listed(wording)))
+    notes=(21, listed(wording)), why=(22, wording), flare=(23, listed(wording)))
 FOLLOWED = keyed(plan=(1, PLAN), at=(2, moment), pairing=(3, hexed), from_=(4, same), stopped_at=(5, moment))
 LOOK = places(
     kind=enum("during", "after", "next_morning"), after_min=same, pain=or_none(one_less),
@@ -296,13 +296,17 @@ PRACTICE = keyed(
     at=(1, moment), plan=(2, hexed), version=(3, same), event=(4, PRACTICE_EVENT), way=(5, WAY), grams=(6, same),
     pain=(7, same), morning=(8, keyed(at=(1, moment), pain=(2, same), back_to_usual=(3, BACK_TO_USUAL))))
 RECEIVED = keyed(history=(1, HISTORY), at=(2, moment), from_=(3, same))
+PATIENT = keyed(
+    alias=(1, same), since=(2, moment), pairing=(3, hexed), seen_at=(4, moment), review_on=(5, same))
+NOTE = keyed(at=(1, moment), text=(2, same))
 KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("settings", SETTINGS),
          5: ("advice", ADVICE), 6: ("lift", LIFT), 7: ("check_in", CHECK_IN), 8: ("draft", DRAFT),
          9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 11: ("device", DEVICE), 12: ("paired", PAIRED),
          13: ("plan", PLAN), 14: ("followed", FOLLOWED), 15: ("history", HISTORY), 16: ("received", RECEIVED),
          17: ("practice", PRACTICE),
          18: ("care_person", CARE_PERSON), 19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT),
-         21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER)}
+         21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER),
+         23: ("patient", PATIENT), 24: ("note", NOTE)}
 
 
 def record(raw):
@@ -352,6 +356,12 @@ def main():
             print(json.dumps({"table": table, **record(raw)}, ensure_ascii=False))
     for row_id, raw in database.execute("SELECT id, record FROM practice ORDER BY id") if "practice" in tables else ():
         print(json.dumps({"table": "practice", "id": row_id, **record(raw)}, ensure_ascii=False))
+    treated = {"patient": "id, id", "patient_note": "id, patient_id", "plan_why": "plan_id, version"}
+    for table, columns in treated.items() if "patient" in tables else ():
+        for row_id, second, raw in database.execute(f"SELECT {columns}, record FROM {table} ORDER BY 1, 2"):
+            print(json.dumps({"table": table, "id": row_id, "of": second, **record(raw)}, ensure_ascii=False))
+    for plan, patient in database.execute("SELECT plan_id, patient_id FROM patient_plan") if "patient" in tables else ():
+        print(json.dumps({"table": "patient_plan", "plan": plan, "of": patient}))
     for row_id, lift, raw in database.execute("SELECT id, lift_id, record FROM check_in ORDER BY id"):
         print(json.dumps({"table": "check_in", "id": row_id, "of_lift": lift, **record(raw)}, ensure_ascii=False))
     for row_id, shift, raw in database.execute("SELECT id, shift_id, record FROM move_entry ORDER BY id"):

@@ -73,6 +73,9 @@ pub struct Plan {
     /// Anything else.
     #[n(21)]
     pub notes: Vec<Wording>,
+    /// Why this version is as it is, if that is told.
+    #[n(22)]
+    pub why: Option<Wording>,
     /// What to do in a flare-up, step by step; `None`: the plan does not say.
     #[n(23)]
     pub flare: Option<Vec<Wording>>,
@@ -169,7 +172,7 @@ impl Record for Plan {
 impl Keyed for Plan {
     fn knows(path: &[u32]) -> bool {
         match path {
-            [key] => (1..=21).contains(key) || *key == 23,
+            [key] => (1..=23).contains(key),
             [11, key] => (1..=2).contains(key),
             [16 | 20, key] => (1..=3).contains(key),
             [18 | 19, key] => (1..=5).contains(key),

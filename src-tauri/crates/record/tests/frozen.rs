@@ -75,6 +75,13 @@ fn open_sign() {
 }
 
 #[test]
+fn patient() {
+    holds("patient", &support::handoff::patient());
+    holds("patient_new", &support::handoff::patient_new());
+    holds("note", &support::handoff::note());
+}
+
+#[test]
 fn saved_task() {
     holds("saved_task", &support::saved_task());
 }
@@ -103,6 +110,7 @@ fn device_and_paired() {
 fn plan() {
     holds("plan_full", &support::handoff::plan());
     holds("plan_bare", &support::handoff::plan_bare());
+    holds("plan_with_why", &support::handoff::plan_with_why());
     holds("followed", &support::handoff::followed());
 }
 

@@ -16,8 +16,8 @@ use record::RecordError::{
 };
 use record::{
     About, Advice, BodyToday, CarePerson, CheckIn, Device, Draft, Followed, History, Lift,
-    MAX_BYTES, MoveDraft, MoveEntry, OpenSign, Paired, Plan, Received, Record, RecordError,
-    SavedTask, Settings, Shift, Task, Worker,
+    MAX_BYTES, MoveDraft, MoveEntry, Note, OpenSign, Paired, Patient, Plan, Received, Record,
+    RecordError, SavedTask, Settings, Shift, Task, Worker,
 };
 
 /// Settings are the smallest record: `[4, 1, [], {1: 1, 2: 1}]`.
@@ -272,6 +272,8 @@ fn every_key_that_is_written_can_be_marked_and_no_other() {
     marks_hold(&support::handoff::followed());
     marks_hold(&support::handoff::history());
     marks_hold(&support::handoff::received());
+    marks_hold(&support::handoff::patient());
+    marks_hold(&support::handoff::note());
 }
 
 #[test]
@@ -326,7 +328,7 @@ proptest! {
     }
 
     #[test]
-    fn no_bytes_behind_a_good_frame_panic(kind in 1_u8..=22, body in prop::collection::vec(any::<u8>(), 0..200)) {
+    fn no_bytes_behind_a_good_frame_panic(kind in 1_u8..=23, body in prop::collection::vec(any::<u8>(), 0..200)) {
         read_as_every_kind(&[&[0x84, kind, 1, 0x80][..], &body].concat());
     }
 }
@@ -374,6 +376,8 @@ fn read_as_every_kind(bytes: &[u8]) -> usize {
         Followed::from_bytes(bytes).is_ok(),
         History::from_bytes(bytes).is_ok(),
         Received::from_bytes(bytes).is_ok(),
+        Patient::from_bytes(bytes).is_ok(),
+        Note::from_bytes(bytes).is_ok(),
     ]
     .into_iter()
     .filter(|&read| read)
@@ -383,8 +387,8 @@ fn read_as_every_kind(bytes: &[u8]) -> usize {
 /// Marks each key of a record as one that must be understood: it is. Marks a key that none has: it is not.
 fn marks_hold<R: Record>(record: &R) {
     let written = record.to_bytes().unwrap();
-    // The frame's first four bytes are `84 kind 01 80`; the body follows.
-    let body = &written[4..];
+    // The frame is `84 kind 01 80`, where a kind from 24 on takes two bytes (RFC 8949, section 3); the body follows.
+    let body = &written[if R::KIND < 24 { 4 } else { 5 }..];
     let mut paths = Vec::new();
     collect_paths(&mut Decoder::new(body), &[], &mut paths);
     for path in paths {

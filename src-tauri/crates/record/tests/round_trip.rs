@@ -322,7 +322,14 @@ proptest! {
     ) {
         let (at, title, task, body) = head;
         comes_back(&advice)?;
-        comes_back(&Lift { at, title, task, body, advice, done: tail.0, way: tail.1, instead: tail.2 })?;
+        let lift = Lift { at, title, task, body, advice, done: tail.0, way: tail.1, instead: tail.2 };
+        comes_back(&lift)?;
+        let facts = LiftFacts::from_bytes(&lift.to_bytes().unwrap()).unwrap();
+        let Lift { task, body, advice, .. } = lift;
+        prop_assert_eq!(facts, LiftFacts {
+            at, title: lift.title, mass: task.mass, reps: task.reps, body, outcome: advice.outcome,
+            rule_version: advice.rule_version, done: tail.0, way: tail.1,
+        });
     }
 
     #[test]

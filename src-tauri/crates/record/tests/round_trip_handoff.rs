@@ -86,6 +86,7 @@ fn plan() -> impl Strategy<Value = Plan> {
         progression,
         prop::collection::vec(bands, 0..3),
         of(wordings()),
+        of(wording()),
     );
     (head, limits, lists).prop_map(|(head, limits, lists)| {
         let [whom, by] = head.3;
@@ -112,6 +113,7 @@ fn plan() -> impl Strategy<Value = Plan> {
             progression: lists.3,
             bands: lists.4,
             notes,
+            why: lists.6,
             flare: lists.5,
         }
     })

@@ -17,6 +17,7 @@ pub(crate) const STEPS: &[Step] = &[
     include_str!("../migrations/0002_care.sql"),
     include_str!("../migrations/0003_handoff.sql"),
     include_str!("../migrations/0004_practice.sql"),
+    include_str!("../migrations/0005_patient.sql"),
 ];
 
 /// "Hftw", the mark the first step puts on the file.

@@ -6,9 +6,9 @@ use rusqlite::Connection;
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
     CarePeople, CheckIns, Current, Damage, Folder, FollowedPlans, ForeignFile, Lifts, MissingFile,
-    MoveEntries, Opened, Pairings, PlanVersions, Plans, PracticeLog, ReceivedHistories, SavedTasks,
-    SeenNumbers, Sent, Shifts, Signs, VaultError, VaultState, atomic, connection, create, erase,
-    lift_log, migrate, transact,
+    MoveEntries, Opened, Pairings, PatientNotes, Patients, PlanVersions, PlanWhys, Plans,
+    PracticeLog, ReceivedHistories, SavedTasks, SeenNumbers, Sent, Shifts, Signs, VaultError,
+    VaultState, atomic, connection, create, erase, lift_log, migrate, transact,
 };
 
 /// An open vault. Dropping it closes the file and wipes the keys.
@@ -293,6 +293,24 @@ impl Vault {
     #[must_use]
     pub fn plan_versions(&self) -> PlanVersions<'_> {
         PlanVersions::new(&self.connection)
+    }
+
+    /// Why versions are as they are, where the person is not told.
+    #[must_use]
+    pub fn plan_whys(&self) -> PlanWhys<'_> {
+        PlanWhys::new(&self.connection)
+    }
+
+    /// Whom a clinician treats.
+    #[must_use]
+    pub fn patients(&self) -> Patients<'_> {
+        Patients::new(&self.connection)
+    }
+
+    /// Notes about them.
+    #[must_use]
+    pub fn patient_notes(&self) -> PatientNotes<'_> {
+        PatientNotes::new(&self.connection)
     }
 
     /// Plans followed here.

@@ -114,6 +114,19 @@ fn independent_reader_prints_every_record() {
         .plan_versions()
         .add(plan, &handing::plan(1, 1))
         .unwrap();
+    let patient = vault
+        .patients()
+        .add(&handing::patient(Some(1), "Green Ladder"))
+        .unwrap();
+    vault.patients().link(plan, patient).unwrap();
+    vault
+        .patient_notes()
+        .add(patient, &handing::note("Works at night."))
+        .unwrap();
+    vault
+        .plan_whys()
+        .save(plan, 2, &handing::note("Not told."))
+        .unwrap();
     vault.followed().follow(&handing::followed(2, 3)).unwrap();
     vault.practice().add(&handing::practice(4, 1)).unwrap();
     vault
@@ -157,6 +170,10 @@ fn independent_reader_prints_every_record() {
         r#""received": {"history": {"from_": "Red Boat""#,
         r#""way": "squat", "advised": "lunge", "mass": {"known_g": 6000}, "start": "floor", "times": 1, "pain": [3, 0, null"#,
         r#""looks": [{"kind": "during", "after_min": 2, "pain": 4, "back_to_usual": null}]"#,
+        r#""table": "patient", "id": 1, "of": 1, "patient": {"alias": "Green Ladder""#,
+        r#""table": "patient_plan", "plan": 1, "of": 1"#,
+        r#""table": "patient_note", "id": 1, "of": 1, "note": {"at""#,
+        r#""table": "plan_why", "id": 1, "of": 2, "note": {"at""#,
         r#"{"chain": "holds"}"#,
     ] {
         assert!(printed.contains(expected), "{expected} in:\n{printed}");

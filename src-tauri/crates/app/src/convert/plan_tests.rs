@@ -57,6 +57,7 @@ fn plan() -> record::Plan {
         bands: Vec::new(),
         notes: Vec::new(),
         flare: None,
+        why: None,
     }
 }
 

@@ -77,6 +77,7 @@ pub(crate) fn plan() -> Plan {
         }],
         notes: vec![Wording::Typed("Ring when in doubt.".to_owned())],
         flare: None,
+        why: None,
     }
 }
 
@@ -105,6 +106,41 @@ pub(crate) fn plan_bare() -> Plan {
         bands: Vec::new(),
         notes: Vec::new(),
         flare: None,
+        why: None,
+    }
+}
+
+pub(crate) fn plan_with_why() -> Plan {
+    Plan {
+        why: Some(Wording::Typed("Two good weeks.".to_owned())),
+        ..plan_bare()
+    }
+}
+
+pub(crate) fn patient() -> Patient {
+    Patient {
+        alias: "Green Ladder".to_owned(),
+        since: NOON,
+        pairing: Some(Identity([1; 16])),
+        seen_at: Some(NOON),
+        review_on: Some(Day(20_800)),
+    }
+}
+
+pub(crate) fn patient_new() -> Patient {
+    Patient {
+        alias: "Red Boat".to_owned(),
+        since: EPOCH,
+        pairing: None,
+        seen_at: None,
+        review_on: None,
+    }
+}
+
+pub(crate) fn note() -> Note {
+    Note {
+        at: NOON,
+        text: "Cay\u{f3} en abril.".to_owned(),
     }
 }
 

@@ -51,6 +51,19 @@ impl<'v> ReceivedHistories<'v> {
         )
     }
 
+    /// Removes the histories that came through a pairing.
+    ///
+    /// # Errors
+    /// [`VaultError::DiskFull`], [`VaultError::Storage`].
+    pub fn remove_of(&self, pairing: Identity) -> Result<(), VaultError> {
+        transact(self.connection, |connection| {
+            connection
+                .prepare_cached(include_str!("remove_of.sql"))?
+                .execute([pairing.0])?;
+            Ok(())
+        })
+    }
+
     /// Gives the histories of one pairing to another that took its place.
     ///
     /// # Errors

@@ -1,9 +1,9 @@
 //! Samples of what is handed over. Everything here is invented.
 
 use record::{
-    CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass,
-    Outcome, Pain, Paired, Plan, PracticeEntry, PracticeEvent, Progression, Received, SecretBytes,
-    Way, Wording,
+    CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass, Note,
+    Outcome, Pain, Paired, Patient, Plan, PracticeEntry, PracticeEvent, Progression, Received,
+    SecretBytes, Way, Wording,
 };
 
 use super::at;
@@ -41,6 +41,7 @@ pub(crate) fn plan(number: u8, version: u32) -> Plan {
         bands: Vec::new(),
         notes: Vec::new(),
         flare: None,
+        why: None,
     }
 }
 
@@ -103,5 +104,24 @@ pub(crate) fn practice(kilograms: u32, hours: i64) -> PracticeEntry {
         grams: Some(kilograms * 1000),
         pain: Pain::new(2),
         morning: None,
+    }
+}
+
+/// A patient, with the phone of this number if there is one.
+pub(crate) fn patient(pairing: Option<u8>, alias: &str) -> Patient {
+    Patient {
+        alias: alias.to_owned(),
+        since: at(1),
+        pairing: pairing.map(|number| Identity([number; 16])),
+        seen_at: None,
+        review_on: Some(Day(20_800)),
+    }
+}
+
+/// A note that stays.
+pub(crate) fn note(text: &str) -> Note {
+    Note {
+        at: at(1),
+        text: text.to_owned(),
     }
 }

@@ -103,6 +103,7 @@ fn blank(id: Identity, call: &Call<'_>) -> Plan {
         bands: Vec::new(),
         notes: Vec::new(),
         flare: None,
+        why: None,
     }
 }
 

@@ -1,0 +1,1 @@
+INSERT INTO patient (pairing, record) VALUES (?1, ?2)

@@ -1,0 +1,1 @@
+SELECT id, record FROM patient ORDER BY id

@@ -1,0 +1,1 @@
+SELECT record FROM patient WHERE id = ?1

@@ -1,0 +1,1 @@
+SELECT patient_id FROM patient_plan WHERE plan_id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM patient WHERE id = ?1

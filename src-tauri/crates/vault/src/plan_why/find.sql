@@ -1,0 +1,1 @@
+SELECT record FROM plan_why WHERE plan_id = ?1 AND version = ?2
