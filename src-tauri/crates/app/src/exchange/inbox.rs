@@ -24,7 +24,7 @@ pub(crate) struct Parcel {
 /// What a parcel carries.
 pub(crate) enum Carried {
     /// A plan.
-    Plan(Plan),
+    Plan(Box<Plan>),
     /// A history.
     History(History),
 }

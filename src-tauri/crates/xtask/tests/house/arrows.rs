@@ -22,7 +22,13 @@ const ARROWS: &[(&str, &[&str])] = &[
     (
         "bench",
         &[
-            "app", "door", "handoff", "vault", "record", "lifting", "judgement",
+            "app",
+            "door",
+            "handoff",
+            "vault",
+            "record",
+            "lifting",
+            "judgement",
         ],
     ),
     ("xtask", &[]),

@@ -45,7 +45,7 @@ pub(crate) fn parcel_accept(call: &mut Call<'_>, _: Nothing) -> Result<Accepted,
     let (said, to) = match carried {
         Carried::Plan(plan) => {
             let followed = Followed {
-                plan,
+                plan: *plan,
                 at,
                 pairing,
                 from,

@@ -134,7 +134,7 @@ fn understand(
 ) -> Result<Result<Carried, &'static str>, Failure> {
     Ok(match purpose {
         Purpose::Plan => match Plan::from_bytes(payload) {
-            Ok(plan) => refuse_plan(vault, &plan)?.map_or(Ok(Carried::Plan(plan)), Err),
+            Ok(plan) => refuse_plan(vault, &plan)?.map_or(Ok(Carried::Plan(Box::new(plan))), Err),
             Err(error) => Err(of_record(error)),
         },
         Purpose::History => History::from_bytes(payload)
