@@ -34,6 +34,7 @@ const SETTINGS: &[(&str, &str, &str)] = &[
     ("foreign_keys", "ON", "1"),
     ("trusted_schema", "OFF", "0"),
     ("cell_size_check", "ON", "1"),
+    ("cache_size", "-32768", "-32768"),
 ];
 
 /// How long a change waits for another process that holds the file, in milliseconds (house rule).

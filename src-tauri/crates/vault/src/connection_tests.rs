@@ -151,6 +151,7 @@ fn every_setting_holds() {
         ("foreign_keys", "1"),
         ("trusted_schema", "0"),
         ("cell_size_check", "1"),
+        ("cache_size", "-32768"),
     ] {
         assert_eq!(
             read_setting(&connection, name).unwrap().as_deref(),
@@ -158,7 +159,7 @@ fn every_setting_holds() {
             "{name}"
         );
     }
-    assert_eq!(SETTINGS.len(), 8);
+    assert_eq!(SETTINGS.len(), 9);
 }
 
 #[test]

@@ -47,6 +47,7 @@ fn plan(rule: Option<NextMorning>) -> record::Plan {
         },
         bands: Vec::new(),
         notes: Vec::new(),
+        why: None,
         flare: None,
     }
 }
