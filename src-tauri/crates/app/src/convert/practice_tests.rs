@@ -13,7 +13,6 @@ fn now() -> DateTime<FixedOffset> {
 /// Practice with 4 kg, half a kilogram a step, at most 5 kg.
 fn plan(rule: Option<NextMorning>) -> record::Plan {
     record::Plan {
-        why: None,
         id: Identity([0; 16]),
         version: 2,
         made_at: Moment {
