@@ -147,6 +147,7 @@ impl Moving {
             moving.care_plan = CarePlan::Covers {
                 ways: None,
                 workers: None,
+                is_old: false,
             };
         })
     }
@@ -159,7 +160,18 @@ impl Moving {
             moving.care_plan = CarePlan::Covers {
                 ways,
                 workers: None,
+                is_old: false,
             };
+        })
+    }
+
+    /// The care plan, if it covers the move, is past its date.
+    #[must_use]
+    pub fn plan_old(self) -> Self {
+        self.with(|moving| {
+            if let CarePlan::Covers { is_old, .. } = &mut moving.care_plan {
+                *is_old = true;
+            }
         })
     }
 

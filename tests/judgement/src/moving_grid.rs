@@ -118,6 +118,7 @@ pub fn request(case: usize) -> TransferRequest {
                 0 => CarePlan::Covers {
                     ways: None,
                     workers: None,
+                    is_old: false,
                 },
                 _ => CarePlan::None,
             },

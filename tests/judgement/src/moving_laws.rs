@@ -88,6 +88,16 @@ pub fn broken(request: &TransferRequest, advice: &MoveAdvice) -> Vec<String> {
         {
             demand(ways.contains(&offer.way), "only ways the care plan names");
         }
+        if let CarePlan::Covers { is_old: true, .. } = &moving.care_plan {
+            demand(
+                offer.way != PeopleWay::ManualLift || moving.what != Move::UpInChair,
+                "a care plan past its date unlocks no lift by hand",
+            );
+            demand(
+                offer.way != PeopleWay::StandPivotBelt || moving.workers.unwrap_or(1) >= 2,
+                "a care plan past its date unlocks no belt for one alone",
+            );
+        }
     }
 
     demand(

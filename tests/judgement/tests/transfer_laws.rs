@@ -70,8 +70,16 @@ fn care_plan() -> impl Strategy<Value = CarePlan> {
     prop_oneof![
         Just(CarePlan::None),
         Just(CarePlan::DiffersToday),
-        (of(btree_set(one(PeopleWay::ALL), 1..4)), of(0u32..4))
-            .prop_map(|(ways, workers)| CarePlan::Covers { ways, workers }),
+        (
+            of(btree_set(one(PeopleWay::ALL), 1..4)),
+            of(0u32..4),
+            any::<bool>()
+        )
+            .prop_map(|(ways, workers, is_old)| CarePlan::Covers {
+                ways,
+                workers,
+                is_old
+            }),
     ]
 }
 
@@ -174,6 +182,23 @@ proptest! {
         let kinder = with(&request, |moving| moving.staff_share = Share::new(share).ok());
         let harder = with(&request, |moving| moving.staff_share = Share::new((share + added).min(1.0)).ok());
         never_more(&kinder, &harder)?;
+    }
+
+    #[test]
+    fn a_care_plan_past_its_date_is_never_more_permissive(
+        request in request(), ways in of(btree_set(one(PeopleWay::ALL), 1..4)), workers in of(0u32..4),
+    ) {
+        let planned = |is_old| with(&request, |moving| {
+            moving.care_plan = CarePlan::Covers { ways: ways.clone(), workers, is_old };
+        });
+        let (fresh, old) = (planned(false), planned(true));
+        never_more(&fresh, &old)?;
+        never_more(&with(&request, |moving| moving.care_plan = CarePlan::None), &old)?;
+        let unlocked = advise(&old);
+        let fresh = advise(&fresh);
+        for offer in unlocked.outcome.offers() {
+            prop_assert!(fresh.outcome.offers().iter().any(|other| other.way == offer.way));
+        }
     }
 
     #[test]

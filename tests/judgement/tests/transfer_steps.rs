@@ -145,6 +145,7 @@ fn the_care_plan_names_ways_and_workers_and_only_makes_it_stricter() {
         moving.care_plan = CarePlan::Covers {
             ways: None,
             workers: Some(2),
+            is_old: false,
         };
     });
     assert!(two.ways().is_empty() && two.says(ReasonId::CarePlanMoreWorkers));
@@ -162,6 +163,22 @@ fn alone_the_belt_takes_a_care_plan_and_with_two_it_does_not() {
         steadied().says(ReasonId::BeltByPlan),
         "and it says whose rule that is"
     );
+}
+
+// House rule, as for a plan of lifting past its date: limits stay, relaxations lapse.
+#[test]
+fn a_care_plan_past_its_date_forbids_as_before_and_unlocks_nothing() {
+    let old = steadied().plan_old();
+    assert_eq!(old.ways(), [StandAid], "no belt alone any more");
+    assert!(old.says(ReasonId::CarePlanOld) && old.says(ReasonId::BeltAlone));
+    assert!(!old.says(ReasonId::CarePlanCovers) && !old.says(ReasonId::BeltByPlan));
+    assert!(has(&old, Caution::ReportToOffice));
+    assert_eq!(old.workers(2).ways(), [StandAid, StandPivotBelt]);
+    let belt_only = steadied().planned_ways(&[StandPivotBelt]);
+    assert_eq!(belt_only.ways(), [StandPivotBelt]);
+    let belt_only = belt_only.plan_old();
+    assert!(belt_only.ways().is_empty() && belt_only.says(ReasonId::CarePlanOtherWay));
+    assert!(!belt_only.advice().alternatives.is_empty());
 }
 
 #[test]

@@ -116,6 +116,13 @@ fn requests() -> Vec<TransferRequest> {
                 moving.care_plan = CarePlan::Covers {
                     ways: Some([PeopleWay::StandPivotBelt].into()),
                     workers: Some(2),
+                    is_old: false,
+                };
+                all.push(asked(&moving));
+                moving.care_plan = CarePlan::Covers {
+                    ways: None,
+                    workers: None,
+                    is_old: true,
                 };
                 all.push(asked(&moving));
                 moving.care_plan = CarePlan::DiffersToday;

@@ -81,6 +81,7 @@ pub(crate) struct TransferWire {
     care_plan: Option<Choice<Covers>>,
     care_plan_ways: Option<Vec<Choice<PeopleWay>>>,
     care_plan_workers: Option<u32>,
+    care_plan_old: Option<bool>,
 }
 
 impl TransferWire {
@@ -127,6 +128,7 @@ impl TransferWire {
         let covered = covers == Some(Covers::Move);
         TRANSFER.consistent("care_plan_ways", covered || self.care_plan_ways.is_none())?;
         TRANSFER.consistent("care_plan_workers", covered || workers.is_none())?;
+        TRANSFER.consistent("care_plan_old", covered || self.care_plan_old.is_none())?;
         Ok(match covers {
             None | Some(Covers::None) => CarePlan::None,
             Some(Covers::DiffersToday) => CarePlan::DiffersToday,
@@ -136,6 +138,7 @@ impl TransferWire {
                     .as_ref()
                     .map(|ways| ways.iter().map(|way| way.0).collect()),
                 workers,
+                is_old: self.care_plan_old.unwrap_or(false),
             },
         })
     }

@@ -82,10 +82,11 @@ fn every_number_and_word_is_checked() {
 
 #[test]
 fn ways_and_workers_belong_to_a_plan_that_covers_the_move() {
-    for key in ["care_plan_ways", "care_plan_workers"] {
+    for key in ["care_plan_ways", "care_plan_workers", "care_plan_old"] {
         let mut unplanned = with("care_plan", json!("none"));
         unplanned["transfer"][key] = match key {
             "care_plan_ways" => json!(["hoist_two"]),
+            "care_plan_old" => json!(true),
             _ => json!(2),
         };
         refuses(&unplanned, "contradiction", &format!("transfer.{key}"));

@@ -257,6 +257,8 @@ reasons! {
     CarePlanDiffers = "care_plan_differs": 3, Plan, "plan", House;
     /// The care plan covers this move.
     CarePlanCovers = "care_plan_covers": 3, Plan, "plan", House;
+    /// The care plan is past its date: what it forbids holds, what it unlocked does not.
+    CarePlanOld = "care_plan_old": 3, Plan, "house_rule", House;
     /// No care plan for this move; published rules stand in.
     CarePlanNone = "care_plan_none": 3, Plan, "house_rule", House;
     /// The care plan names other ways.

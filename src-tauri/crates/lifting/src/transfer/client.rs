@@ -181,6 +181,9 @@ pub enum CarePlan {
         ways: Option<BTreeSet<PeopleWay>>,
         /// Workers it asks for.
         workers: Option<u32>,
+        /// It is past its review date, or has none and is old. What it rules out and the workers it asks for
+        /// hold; what it unlocks does not. House rule, as for a plan of lifting past its date.
+        is_old: bool,
     },
 }
 

@@ -109,10 +109,19 @@ impl<'a> MoveFacts<'a> {
         self.moving.mass.is_none_or(|mass| mass.value() > kilograms)
     }
 
-    /// Whether the care plan covers this move.
+    /// Whether the care plan covers this move and its date has not passed: what it unlocks counts.
     #[must_use]
-    pub fn planned(&self) -> bool {
-        matches!(self.moving.care_plan, CarePlan::Covers { .. })
+    pub fn unlocks(&self) -> bool {
+        matches!(
+            self.moving.care_plan,
+            CarePlan::Covers { is_old: false, .. }
+        )
+    }
+
+    /// Whether a care plan past its date covers this move.
+    #[must_use]
+    pub fn plan_is_old(&self) -> bool {
+        matches!(self.moving.care_plan, CarePlan::Covers { is_old: true, .. })
     }
 }
 

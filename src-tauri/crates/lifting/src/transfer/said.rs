@@ -14,7 +14,12 @@ use std::collections::BTreeSet;
 pub(super) fn about_the_move(facts: &MoveFacts<'_>) -> Vec<Reason> {
     let mut reasons = Vec::new();
     match facts.moving.care_plan {
-        CarePlan::Covers { .. } => reasons.push(Reason::of(ReasonId::CarePlanCovers)),
+        CarePlan::Covers { is_old: true, .. } => {
+            reasons.push(Reason::of(ReasonId::CarePlanOld));
+        }
+        CarePlan::Covers { is_old: false, .. } => {
+            reasons.push(Reason::of(ReasonId::CarePlanCovers));
+        }
         CarePlan::None => reasons.push(Reason::of(ReasonId::CarePlanNone)),
         CarePlan::DiffersToday => {}
     }
@@ -86,7 +91,8 @@ pub(super) fn cautions(
     if worker.limits() && !matches!(outcome, MoveOutcome::SeekCare { .. }) {
         cautions.insert(Caution::WorkerOwnBody);
     }
-    if changed || !matches!(outcome, MoveOutcome::GoAhead { .. }) {
+    let out_of_date = said(ReasonId::CarePlanOld);
+    if changed || out_of_date || !matches!(outcome, MoveOutcome::GoAhead { .. }) {
         cautions.insert(Caution::ReportToOffice);
     }
     if matches!(

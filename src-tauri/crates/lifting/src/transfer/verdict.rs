@@ -169,7 +169,7 @@ impl Verdict {
 
     /// What the care plan says of the way.
     pub(super) fn planned(mut self, facts: &MoveFacts<'_>) -> Self {
-        let CarePlan::Covers { ways, workers } = &facts.moving.care_plan else {
+        let CarePlan::Covers { ways, workers, .. } = &facts.moving.care_plan else {
             return self;
         };
         if ways.as_ref().is_some_and(|ways| !ways.contains(&self.way)) {

@@ -44,7 +44,8 @@ fn slide(facts: &MoveFacts<'_>) -> Verdict {
 
 fn two_by_hand(facts: &MoveFacts<'_>) -> Verdict {
     let named = matches!(&facts.moving.care_plan,
-        CarePlan::Covers { ways: Some(ways), .. } if ways.contains(&PeopleWay::ManualLift));
+        CarePlan::Covers { ways: Some(ways), .. }
+            if facts.unlocks() && ways.contains(&PeopleWay::ManualLift));
     Verdict::new(PeopleWay::ManualLift, ReasonId::HandsByPlan)
         .bar_if(!named, ReasonId::NoLiftByHand)
         .bar_if(facts.able == Ability::Not, ReasonId::CannotAlone)

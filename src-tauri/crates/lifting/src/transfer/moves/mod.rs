@@ -43,6 +43,17 @@ pub const fn is_limb(what: Move) -> bool {
     )
 }
 
+/// Whether sources differ on this way for this move, so that it takes a care plan that names it: the belt for
+/// one alone, and two who lift by hand (`docs/method/deviations.md`, 34 and 35).
+#[must_use]
+pub const fn by_exception(what: Move, way: PeopleWay) -> bool {
+    match way {
+        PeopleWay::StandPivotBelt => is_seated(what),
+        PeopleWay::ManualLift => matches!(what, Move::UpInChair),
+        _ => false,
+    }
+}
+
 /// Every way the rows of this move know, in the order in which they are offered. Empty for a catch.
 #[must_use]
 pub fn verdicts(facts: &MoveFacts<'_>, person: &Person, plan: Option<&Plan>) -> Vec<Verdict> {

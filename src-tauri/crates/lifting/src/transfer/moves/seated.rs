@@ -5,7 +5,7 @@
 //! and has strong arms may slide as well: whoever can do it with no weight on the legs can do it with some.
 
 use crate::reason::{Reason, ReasonId};
-use crate::transfer::client::{CarePlan, Help, Move, WeightBearing};
+use crate::transfer::client::{Help, Move, WeightBearing};
 use crate::transfer::equipment::Equipment;
 use crate::transfer::facts::MoveFacts;
 use crate::transfer::verdict::Verdict;
@@ -41,7 +41,8 @@ fn stand_aid(facts: &MoveFacts<'_>) -> Verdict {
         .workers(facts, 1)
 }
 
-/// Sources differ (`osha_3182` allows it, `vha_2014` does not): alone, only by a care plan that covers the move.
+/// Sources differ (`osha_3182` allows it, `vha_2014` does not): alone, only by a care plan that covers the move
+/// and is not past its date.
 fn belt(facts: &MoveFacts<'_>) -> Verdict {
     let mut belt = Verdict::new(PeopleWay::StandPivotBelt, ReasonId::BeltSuits)
         .on_legs(facts, WeightBearing::Part)
@@ -49,13 +50,12 @@ fn belt(facts: &MoveFacts<'_>) -> Verdict {
         .within_share(facts, true)
         .with(facts, &[Equipment::Belt])
         .bearers(facts, 1);
-    match &facts.moving.care_plan {
-        CarePlan::Covers { .. } => belt.notes.push(Reason::of(ReasonId::BeltByPlan)),
-        CarePlan::None | CarePlan::DiffersToday => {
-            belt = belt.bar_if(facts.workers < 2, ReasonId::BeltAlone);
-        }
+    if facts.unlocks() {
+        belt.notes.push(Reason::of(ReasonId::BeltByPlan));
+        belt
+    } else {
+        belt.bar_if(facts.workers < 2, ReasonId::BeltAlone)
     }
-    belt
 }
 
 /// A seated slide lifts nobody, so an unasked help does not bar it; what is known to be over the limit does.
