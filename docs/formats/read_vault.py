@@ -213,7 +213,11 @@ SIGN = keyed(
 SAVED_TASK = keyed(name=(1, same), task=(2, TASK), answers=(3, listed(answered)))
 CARE_PLAN = keyed(
     ways=(1, same), workers=(2, same), equipment=(3, same), issued_by=(4, same), issued_day=(5, same),
-    entered_at=(6, moment), came_by=(7, enum("typed", "parcel")))
+    entered_at=(6, moment), came_by=(7, enum("typed", "parcel")),
+    review_day=(8, same), plan_id=(9, lambda value: value.hex()))
+PLAN_HEAD = keyed(
+    id=(1, lambda value: value.hex()), version=(2, same), made_at=(3, moment), code=(4, same), from_=(5, same),
+    is_own=(6, same))
 CARE_MOVE = keyed(
     what=(1, same), able=(2, enum("fully", "partly", "not")),
     help=(3, enum("none", "steady_only", "some_lift", "unpredictable")), share_permille=(4, same), workers=(5, same),
@@ -222,7 +226,7 @@ CARE_MOVE = keyed(
 CARE_PERSON = keyed(
     code=(1, same), picture=(2, same), since=(3, moment), legs=(4, enum("full", "part", "none")),
     follows=(5, enum("yes", "unsure", "no")), arms_strong=(6, same), mass_g=(7, same), equipment=(8, same),
-    noted_at=(9, moment), moves=(10, listed(CARE_MOVE)))
+    noted_at=(9, moment), moves=(10, listed(CARE_MOVE)), plans=(11, listed(PLAN_HEAD)))
 MOVE_ENTRY = keyed(
     at=(1, moment), person=(2, same), code=(3, same), what=(4, same),
     result=(5, enum("done", "not_done", "near_miss", "refused")),

@@ -4,7 +4,7 @@ use minicbor::{Decode, Encode};
 
 use crate::codes::codes;
 use crate::frame::{Keyed, Record};
-use crate::{CarePlan, Moment};
+use crate::{CarePlan, Moment, PlanHead};
 
 /// A care person. What is `None` was not asked, or nobody knew.
 #[derive(Debug, Clone, PartialEq, Eq, Encode, Decode)]
@@ -40,6 +40,9 @@ pub struct CarePerson {
     /// What is known of each move, one entry a move.
     #[n(10)]
     pub moves: Vec<CareMove>,
+    /// Care plans of this person that were sent or taken.
+    #[n(11)]
+    pub plans: Option<Vec<PlanHead>>,
 }
 
 impl Record for CarePerson {
@@ -49,8 +52,9 @@ impl Record for CarePerson {
 impl Keyed for CarePerson {
     fn knows(path: &[u32]) -> bool {
         match path {
-            [key] => (1..=10).contains(key),
+            [key] => (1..=11).contains(key),
             [10, inner @ ..] => CareMove::knows(inner),
+            [11, inner @ ..] => PlanHead::knows(inner),
             _ => false,
         }
     }

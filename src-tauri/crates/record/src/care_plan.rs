@@ -2,9 +2,9 @@
 
 use minicbor::{Decode, Encode};
 
-use crate::Moment;
 use crate::codes::codes;
 use crate::frame::Keyed;
+use crate::{Identity, Moment};
 
 /// The care plan for one move of one person.
 #[derive(Debug, Clone, PartialEq, Eq, Encode, Decode)]
@@ -31,11 +31,17 @@ pub struct CarePlan {
     /// How it came.
     #[n(7)]
     pub came_by: CameBy,
+    /// The last day on which it holds as it is, in days since 1970-01-01. `None`: it does not say.
+    #[n(8)]
+    pub review_day: Option<i32>,
+    /// The plan that came with the parcel, for one that came in a parcel.
+    #[n(9)]
+    pub plan_id: Option<Identity>,
 }
 
 impl Keyed for CarePlan {
     fn knows(path: &[u32]) -> bool {
-        matches!(path, [1..=7])
+        matches!(path, [1..=9])
     }
 }
 

@@ -45,6 +45,7 @@ mod open_sign;
 mod pain;
 mod paired;
 mod patient;
+mod person_plan;
 mod plan;
 mod practice_entry;
 mod received;
@@ -84,6 +85,7 @@ pub use open_sign::{Cleared, ClearedBy, OpenSign};
 pub use pain::Pain;
 pub use paired::{Paired, ParcelPurpose};
 pub use patient::Patient;
+pub use person_plan::{PersonPlan, PlanHead, PlannedMove};
 pub use plan::{
     Bands, Ceiling, NextMorning, Plan, PlanWay, Practice, Progression, Region, WayStanding,
 };

@@ -40,6 +40,7 @@ fn every_key_is_listed() {
     lists_keys(&support::sign(None));
     lists_keys(&support::saved_task());
     lists_keys(&support::care::person());
+    lists_keys(&support::care::person_plan());
     lists_keys(&support::care::entry());
     lists_keys(&support::care::shift());
     lists_keys(&support::care::draft());

@@ -91,6 +91,8 @@ fn moving_people() {
     use support::care;
     holds("care_person_full", &care::person());
     holds("care_person_new", &care::person_new());
+    holds("care_person_planned", &care::person_planned());
+    holds("person_plan", &care::person_plan());
     holds("move_entry_near_miss", &care::entry());
     holds("move_entry_refused", &care::entry_refused());
     holds("shift_handed_over", &care::shift());

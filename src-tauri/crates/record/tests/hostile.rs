@@ -262,6 +262,8 @@ fn every_key_that_is_written_can_be_marked_and_no_other() {
     marks_hold(&support::sign(Some(support::cleared_next_day())));
     marks_hold(&support::saved_task());
     marks_hold(&support::care::person());
+    marks_hold(&support::care::person_planned());
+    marks_hold(&support::care::person_plan());
     marks_hold(&support::care::entry());
     marks_hold(&support::care::shift());
     marks_hold(&support::care::draft());

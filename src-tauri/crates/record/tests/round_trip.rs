@@ -212,15 +212,51 @@ fn ids() -> impl Strategy<Value = Vec<String>> {
 
 fn care_plan() -> impl Strategy<Value = CarePlan> {
     let first = (ids(), of(any::<u32>()), ids(), text());
-    (first, any::<i32>(), moment(), select(CameBy::ALL)).prop_map(
-        |((ways, workers, equipment, issued_by), issued_day, entered_at, came_by)| CarePlan {
+    let came = (
+        select(CameBy::ALL),
+        any::<Option<i32>>(),
+        any::<Option<[u8; 16]>>(),
+    );
+    (first, any::<i32>(), moment(), came).prop_map(
+        |((ways, workers, equipment, issued_by), issued_day, entered_at, came)| CarePlan {
             ways,
             workers,
             equipment,
             issued_by,
             issued_day,
             entered_at,
-            came_by,
+            came_by: came.0,
+            review_day: came.1,
+            plan_id: came.2.map(Identity),
+        },
+    )
+}
+
+fn plan_head() -> impl Strategy<Value = PlanHead> {
+    let number = (any::<[u8; 16]>(), any::<u32>(), moment());
+    (number, text(), of(text()), any::<bool>()).prop_map(
+        |((id, version, made_at), code, from, is_own)| PlanHead {
+            id: Identity(id),
+            version,
+            made_at,
+            code,
+            from,
+            is_own,
+        },
+    )
+}
+
+fn planned_move() -> impl Strategy<Value = PlannedMove> {
+    let days = (any::<i32>(), any::<Option<i32>>());
+    (text(), ids(), of(any::<u32>()), ids(), text(), days).prop_map(
+        |(what, ways, workers, equipment, issued_by, days)| PlannedMove {
+            what,
+            ways,
+            workers,
+            equipment,
+            issued_by,
+            issued_on: Day(days.0),
+            review_on: days.1.map(Day),
         },
     )
 }
@@ -251,12 +287,22 @@ proptest! {
         head in (text(), text(), moment(), of(select(WeightBearing::ALL)), of(select(Follows::ALL))),
         rest in (of(any::<bool>()), of(any::<u32>()), of(ids()), of(moment())),
         moves in prop::collection::vec(care_move(), 0..3),
+        plans in of(prop::collection::vec(plan_head(), 0..3)),
     ) {
         let (code, picture, since, legs, follows) = head;
         let (arms_strong, mass_g, equipment, noted_at) = rest;
         comes_back(&CarePerson {
             code, picture, since, legs, follows, arms_strong, mass_g, equipment, noted_at, moves,
+            plans,
         })?;
+    }
+
+    #[test]
+    fn person_plan_comes_back(
+        id: [u8; 16], version: u32, made_at in moment(), code in text(), by in text(),
+        moves in prop::collection::vec(planned_move(), 0..3),
+    ) {
+        comes_back(&PersonPlan { id: Identity(id), version, made_at, code, by, moves })?;
     }
 
     #[test]

@@ -73,6 +73,7 @@ fn independent_reader_prints_every_record() {
         equipment: None,
         noted_at: None,
         moves: vec![CareMove::of("car".to_owned())],
+        plans: None,
     };
     vault.care_people().add(&person).unwrap();
     let shift = Shift {

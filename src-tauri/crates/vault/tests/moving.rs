@@ -21,6 +21,7 @@ fn person(code: &str) -> CarePerson {
         equipment: None,
         noted_at: None,
         moves: Vec::new(),
+        plans: None,
     }
 }
 

@@ -41,6 +41,7 @@ fn session(vault: &Vault) {
         equipment: None,
         noted_at: None,
         moves: Vec::new(),
+        plans: None,
     };
     vault.care_people().add(&person).unwrap();
     vault.draft().save(&draft(MARKER)).unwrap();

@@ -41,6 +41,7 @@ HISTORY = {
 
 CARE_PLAN = {1: ["stand_aid", "hoist_two"], 2: 2, 3: ["stand_aid", "hoist"], 4: "office", 5: 20769,
              6: [1795594320000, 60], 7: 1}
+CARE_PLAN_TAKEN = {**CARE_PLAN, 7: 2, 8: 20860, 9: bytes([4] * 16)}
 MOVE_ENTRY = {1: [1795594320000, 60], 2: 3, 3: "A7", 4: "bed_to_chair", 5: 3, 6: 1, 7: "stand_aid", 8: 1,
               9: ["stand_aid"], 10: ["slower"], 11: ["legs_give"], 12: "Cay\u00f3 la correa.", 13: 1, 14: "0.1.0"}
 MOVE_REFUSED = {1: [1795594320000, 60], 2: 3, 3: "A7", 4: "bed_to_chair", 5: 4, 6: 3, 9: [], 10: [], 11: [],
@@ -77,6 +78,15 @@ SAMPLES = {
             {1: "bed_to_chair", 2: 2, 3: 3, 4: 250, 5: 2, 6: 1, 7: 2, 8: False, 9: [1795594320000, 60], 10: CARE_PLAN},
             {1: "car"}]}),
     "care_person_new": (18, {1: "B2", 2: "leaf", 3: [0, 0], 10: []}),
+    "care_person_planned": (18, {
+        1: "B2", 2: "leaf", 3: [0, 0], 10: [{1: "bed_to_chair", 10: CARE_PLAN_TAKEN}], 11: [
+            {1: bytes([4] * 16), 2: 3, 3: [1795594320000, 60], 4: "B2", 5: "Blue Kettle", 6: False},
+            {1: bytes([5] * 16), 2: 1, 3: [0, 0], 4: "B2", 6: True}]}),
+    "person_plan": (25, {
+        1: bytes([4] * 16), 2: 3, 3: [1795594320000, 60], 4: "B2", 5: "Blue Kettle", 6: [
+            {1: "bed_to_chair", 2: ["stand_aid", "stand_pivot_belt"], 3: 2, 4: ["stand_aid", "belt"], 5: "office",
+             6: 20769, 7: 20860},
+            {1: "up_in_bed", 2: ["slide_sheet_two"], 4: ["slide_sheet"], 5: "nurse", 6: 20700}]}),
     "move_entry_near_miss": (19, MOVE_ENTRY),
     "move_entry_refused": (19, MOVE_REFUSED),
     "shift_handed_over": (20, {1: [1795594320000, 60], 2: [1795594320000, 60],

@@ -17,6 +17,76 @@ pub(crate) fn plan() -> CarePlan {
         issued_day: 20_769,
         entered_at: NOON,
         came_by: CameBy::Typed,
+        review_day: None,
+        plan_id: None,
+    }
+}
+
+pub(crate) fn plan_taken() -> CarePlan {
+    CarePlan {
+        came_by: CameBy::Parcel,
+        review_day: Some(20_860),
+        plan_id: Some(Identity([4; 16])),
+        ..plan()
+    }
+}
+
+/// A person whose care plan came in a parcel.
+pub(crate) fn person_planned() -> CarePerson {
+    CarePerson {
+        moves: vec![CareMove {
+            plan: Some(plan_taken()),
+            ..CareMove::of("bed_to_chair".to_owned())
+        }],
+        plans: Some(vec![
+            PlanHead {
+                id: Identity([4; 16]),
+                version: 3,
+                made_at: NOON,
+                code: "B2".to_owned(),
+                from: Some("Blue Kettle".to_owned()),
+                is_own: false,
+            },
+            PlanHead {
+                id: Identity([5; 16]),
+                version: 1,
+                made_at: EPOCH,
+                code: "B2".to_owned(),
+                from: None,
+                is_own: true,
+            },
+        ]),
+        ..person_new()
+    }
+}
+
+pub(crate) fn person_plan() -> PersonPlan {
+    PersonPlan {
+        id: Identity([4; 16]),
+        version: 3,
+        made_at: NOON,
+        code: "B2".to_owned(),
+        by: "Blue Kettle".to_owned(),
+        moves: vec![
+            PlannedMove {
+                what: "bed_to_chair".to_owned(),
+                ways: list(&["stand_aid", "stand_pivot_belt"]),
+                workers: Some(2),
+                equipment: list(&["stand_aid", "belt"]),
+                issued_by: "office".to_owned(),
+                issued_on: Day(20_769),
+                review_on: Some(Day(20_860)),
+            },
+            PlannedMove {
+                what: "up_in_bed".to_owned(),
+                ways: list(&["slide_sheet_two"]),
+                workers: None,
+                equipment: list(&["slide_sheet"]),
+                issued_by: "nurse".to_owned(),
+                issued_on: Day(20_700),
+                review_on: None,
+            },
+        ],
     }
 }
 
@@ -46,6 +116,7 @@ pub(crate) fn person() -> CarePerson {
             },
             CareMove::of("car".to_owned()),
         ],
+        plans: None,
     }
 }
 
@@ -61,6 +132,7 @@ pub(crate) fn person_new() -> CarePerson {
         equipment: None,
         noted_at: None,
         moves: Vec::new(),
+        plans: None,
     }
 }
 
