@@ -108,8 +108,20 @@ def open_paired(parcel, keys, pairing):
 
 def read_content(purpose, content):
     fields = cbor2.loads(content)
-    return {"purpose": purpose, "counter": fields[1], "issued_at_ms": fields[2], "expires_at_ms": fields[3],
-            "payload": zlib.decompress(fields[4], -15).hex()}
+    payload = zlib.decompress(fields[4], -15)
+    read = {"purpose": purpose, "counter": fields[1], "issued_at_ms": fields[2], "expires_at_ms": fields[3],
+            "payload": payload.hex()}
+    return {**read, "care_plan": read_care_plan(payload)} if purpose == 3 else read
+
+
+def read_care_plan(payload):
+    """What a care plan says (record.md, "17 person plan")."""
+    kind, layout, must, body = cbor2.loads(payload)
+    assert kind == 17 and layout == 1 and not must, "newer"
+    names = ("what", "ways", "workers", "equipment", "issued_by", "issued_on", "review_on")
+    moves = [{name: one[key] for key, name in enumerate(names, 1) if key in one} for one in body[6]]
+    return {"id": body[1].hex(), "version": body[2], "made_at_ms": body[3][0], "code": body[4], "by": body[5],
+            "moves": moves}
 
 
 # ---- under a code (handoff.md, "A parcel under a code") ----

@@ -20,6 +20,8 @@ from cryptography.hazmat.primitives.ciphers.aead import ChaCha20Poly1305
 
 HERE = pathlib.Path(__file__).resolve().parent
 sys.path.insert(0, str(HERE.parents[2] / "docs/formats"))
+sys.path.insert(0, str(HERE.parent))
+import care_plan.make_vectors as care  # noqa: E402
 import read_handoff as reader  # noqa: E402
 
 NOW, DAY = 1_795_597_920_000, 24 * 60 * 60 * 1000
@@ -125,6 +127,7 @@ def base45(data):
 # ---- faults ----
 
 GOOD, UNPAIRED, OFFER, FRAME = seal(), seal_unpaired(), offer(), frame()
+CARE = content(packed=deflate(care.GOOD))
 BOMB = deflate(bytes(10_000_000))
 TWICE = b"\xa5\x01\x07" + content()[1:]  # the counter's key again in front
 PAIRED_FAULTS = {
@@ -170,6 +173,15 @@ PAIRED_FAULTS = {
     "sealed_part_emptied": (frame_up(2, 1, GOOD[10:58]), "not_authentic"),
     "sealed_part_a_byte_shorter": (frame_up(2, 1, GOOD[10:-5]), "not_authentic"),
     "purpose_changed_on_the_way": (checked(GOOD[:6] + b"\x02" + GOOD[7:-4]), "not_authentic"),
+    "care_plan_passed_off_as_a_plan": (checked(seal(CARE, purpose=3)[:6] + b"\x01" + seal(CARE, purpose=3)[7:-4]),
+                                       "not_authentic"),
+    "care_plan_signed_as_a_plan": (seal(CARE, purpose=3, signed_purpose=1), "not_authentic"),
+    "care_plan_bound_as_a_plan": (seal(CARE, purpose=3, bound_purpose=1), "not_authentic"),
+    "care_plan_for_somebody_else": (seal(CARE, purpose=3, to=STRANGER), "wrong_recipient"),
+    "care_plan_from_a_stranger": (seal(CARE, purpose=3, sender=STRANGER, pairing_id=b"\x33" * 16), "unknown_sender"),
+    "care_plan_expired": (seal(content(issued=NOW - 2 * DAY, expires=NOW - DAY, packed=deflate(care.GOOD)), purpose=3),
+                          "expired"),
+    "care_plan_cut": (seal(CARE, purpose=3)[:-30], "truncated"),
     "purpose_bound_otherwise": (seal(bound_purpose=2), "not_authentic"),
     "signed_for_another_purpose": (seal(signed_purpose=2), "not_authentic"),
     "signed_for_another_recipient": (seal(signed_to=STRANGER), "not_authentic"),
@@ -209,6 +221,7 @@ UNPAIRED_FAULTS = {
     "code_parcel_salt_changed": (checked(flip(UNPAIRED[:-4], 12)), "wrong_code"),
     "code_parcel_nonce_changed": (checked(flip(UNPAIRED[:-4], 30)), "wrong_code"),
     "code_parcel_purpose_changed": (seal_unpaired(purpose=2, bound_purpose=1), "wrong_code"),
+    "code_care_plan_passed_off_as_a_plan": (seal_unpaired(CARE, purpose=1, bound_purpose=3), "wrong_code"),
     "code_parcel_cut": (UNPAIRED[:-20], "truncated"),
     "code_parcel_bit_flipped": (flip(UNPAIRED, 70), "damaged"),
     "code_parcel_without_a_seal": (frame_up(3, 1, UNPAIRED[10:50]), "wrong_code"),
@@ -302,6 +315,9 @@ def main():
     freeze("paired_by_an_independent_sealer", parcel=GOOD, **PAIRED_KEYS, **INSIDE)
     freeze("paired_with_a_field_of_tomorrow", parcel=seal(content(k9=[1, 2])), **PAIRED_KEYS, **INSIDE)
     freeze("unpaired_by_an_independent_sealer", parcel=UNPAIRED, code=CODE, **INSIDE)
+    inside = {**INSIDE, "payload": care.GOOD, "purpose": 3}
+    freeze("care_plan_by_an_independent_sealer", parcel=seal(CARE, purpose=3), **PAIRED_KEYS, **inside)
+    freeze("care_plan_under_a_code", parcel=seal_unpaired(CARE, purpose=3), code=CODE, **inside)
     one, other = offer(card(CLINICIAN, "Physio North", 3)), offer(card(PATIENT, "Mañana", 1))
     found = reader.compare(one, other)
     freeze("offers", offers=[one, other], words=found["words"], pairing_id=bytes.fromhex(found["pairing_id"]))

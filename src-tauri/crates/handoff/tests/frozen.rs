@@ -59,6 +59,7 @@ fn paired_parcels_open() {
     for name in [
         "paired_by_an_independent_sealer",
         "paired_with_a_field_of_tomorrow",
+        "care_plan_by_an_independent_sealer",
         "paired",
     ] {
         let sealed: Sealed = load(name);
@@ -73,7 +74,11 @@ fn paired_parcels_open() {
 
 #[test]
 fn parcels_under_a_code_open() {
-    for name in ["unpaired_by_an_independent_sealer", "unpaired"] {
+    for name in [
+        "unpaired_by_an_independent_sealer",
+        "care_plan_under_a_code",
+        "unpaired",
+    ] {
         let sealed: Sealed = load(name);
         let code = Code::typed(sealed.code.as_ref().unwrap()).unwrap();
         let opened = open_unpaired(&bytes(&sealed.parcel), &code, NOON).unwrap();

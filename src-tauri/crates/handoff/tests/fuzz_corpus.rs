@@ -1,13 +1,21 @@
 //! What the fuzz targets of `tests/fuzz` start from and have found, replayed with the same demands.
 #![cfg(test)]
 
+#[path = "../../../../tests/fuzz/sealing.rs"]
+#[allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::cast_possible_truncation
+)]
+mod sealing;
 mod support;
 
 use std::fs;
 
 use handoff::{
-    Card, Collector, DeviceKeys, MOST_BYTES, Offer, Pairing, Seen, Taken, base45, inflate, open,
-    recognise,
+    Card, Code, Collector, DeviceKeys, LONGEST_VALIDITY_MS, MOST_BYTES, MOST_PAYLOAD, Offer,
+    OpenError, Pairing, Seen, Taken, base45, inflate, open, open_unpaired, recognise,
 };
 use support::NOON;
 
@@ -96,6 +104,45 @@ fn nothing_opens_that_is_not_recognised() {
         let offer = Offer::from_bytes(&bytes);
         assert!(opened.is_err() || offer.is_err());
         if opened.is_ok() || offer.is_ok() {
+            assert!(recognise(&bytes).is_ok());
+        }
+    }
+}
+
+#[test]
+fn what_a_paired_device_seals_opens_in_bounds_or_is_refused() {
+    let keys = DeviceKeys::from_secret_bytes(&[2; 64]).unwrap();
+    let pairing = fs::read(format!("{FUZZ}/fuzz_targets/handoff_pairing.bin")).unwrap();
+    let pairing = [Pairing::from_bytes(&pairing).unwrap()];
+    let mut whole = 0;
+    for content in corpus("handoff_content") {
+        match open(&sealing::seal(&content), &keys, &pairing, NOON) {
+            Ok(opened) => {
+                assert!(opened.payload.len() <= MOST_PAYLOAD);
+                assert!(opened.expires_at_ms - opened.issued_at_ms <= LONGEST_VALIDITY_MS);
+                whole += 1;
+            }
+            Err(error) => assert!(
+                matches!(
+                    error,
+                    OpenError::Expired
+                        | OpenError::Newer
+                        | OpenError::TooLong
+                        | OpenError::Unreadable
+                ),
+                "{error}"
+            ),
+        }
+    }
+    assert!(whole >= 2, "{whole}");
+}
+
+#[test]
+fn nothing_opens_with_a_code_that_is_not_recognised() {
+    let words = fs::read_to_string(format!("{FUZZ}/fuzz_targets/handoff_unpaired_words.txt"));
+    let code = Code::typed(words.unwrap().trim()).unwrap();
+    for bytes in corpus("handoff_unpaired") {
+        if open_unpaired(&bytes, &code, NOON).is_ok() {
             assert!(recognise(&bytes).is_ok());
         }
     }

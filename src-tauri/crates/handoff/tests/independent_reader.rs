@@ -38,7 +38,13 @@ fn read(files: &[PathBuf]) -> Option<String> {
 #[ignore = "needs Python with packages: see the top of this file"]
 fn independent_reader_opens_the_kept_vectors() {
     let folder = Path::new(ROOT).join("tests/vectors/handoff/frozen");
-    let names = ["paired", "unpaired", "offers", "frames"];
+    let names = [
+        "paired",
+        "unpaired",
+        "offers",
+        "frames",
+        "care_plan_by_an_independent_sealer",
+    ];
     let Some(printed) = read(&names.map(|name| folder.join(format!("{name}.toml")))) else {
         return;
     };
@@ -66,6 +72,8 @@ fn independent_reader_opens_the_kept_vectors() {
     let frames = fs::read_to_string(folder.join("frames.toml")).unwrap();
     let parcel = frames.split('"').nth(1).unwrap();
     assert!(lines[3].contains(parcel), "{}", lines[3]);
+    let care = "\"code\": \"A7\", \"by\": \"Blue Kettle\", \"moves\": [{\"what\": \"bed_to_chair\"";
+    assert!(lines[4].contains(care), "{}", lines[4]);
 }
 
 #[test]

@@ -70,6 +70,23 @@ impl Seen {
         }
     }
 
+    /// Remembers `opened` as accepted, if it is new, or older than the newest and not kept: for what may be taken
+    /// in any order. Of more than are remembered, the lowest numbers are forgotten.
+    pub fn accept_late(&mut self, opened: &Opened) {
+        match self.judge(opened) {
+            Freshness::New => self.accept(opened),
+            Freshness::Older => {
+                let at = self
+                    .accepted
+                    .partition_point(|(counter, _)| *counter < opened.counter);
+                self.accepted.insert(at, (opened.counter, opened.digest));
+                let surplus = self.accepted.len().saturating_sub(REMEMBERED);
+                self.accepted.drain(..surplus);
+            }
+            Freshness::SameAgain | Freshness::Replayed | Freshness::NumberTwice => {}
+        }
+    }
+
     /// The newest number accepted.
     #[must_use]
     pub fn newest(&self) -> Option<u64> {
