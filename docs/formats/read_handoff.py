@@ -115,9 +115,9 @@ def read_content(purpose, content):
 
 
 def read_care_plan(payload):
-    """What a care plan says (record.md, "17 person plan")."""
+    """What a care plan says (record.md, "25 person plan")."""
     kind, layout, must, body = cbor2.loads(payload)
-    assert kind == 17 and layout == 1 and not must, "newer"
+    assert kind == 25 and layout == 1 and not must, "newer"
     names = ("what", "ways", "workers", "equipment", "issued_by", "issued_on", "review_on")
     moves = [{name: one[key] for key, name in enumerate(names, 1) if key in one} for one in body[6]]
     return {"id": body[1].hex(), "version": body[2], "made_at_ms": body[3][0], "code": body[4], "by": body[5],

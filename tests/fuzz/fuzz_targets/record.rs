@@ -14,7 +14,9 @@ fuzz_target!(|bytes: &[u8]| {
     for kind in 1..=23_u8 {
         as_any(&[&[0x84, kind, 1, 0x80], bytes].concat());
     }
-    as_any(&[&[0x84, 0x18, 24, 1, 0x80], bytes].concat());
+    for kind in 24..=25_u8 {
+        as_any(&[&[0x84, 0x18, kind, 1, 0x80], bytes].concat());
+    }
 });
 
 fn as_any(bytes: &[u8]) {
@@ -33,6 +35,7 @@ fn as_any(bytes: &[u8]) {
     as_one::<Plan>(bytes);
     as_one::<Followed>(bytes);
     as_one::<PersonPlan>(bytes);
+    as_one::<PracticeEntry>(bytes);
     as_one::<History>(bytes);
     as_one::<Received>(bytes);
     as_one::<CarePerson>(bytes);

@@ -27,7 +27,7 @@ def move(what="bed_to_chair", ways=("stand_pivot_belt", "stand_aid"), workers=1,
 BED = move("up_in_bed", ["slide_sheet_two"], 2, ["slide_sheet"], "nurse", review=None)
 
 
-def plan(moves=None, id_=ID, version=3, made=NOON, code="A7", by="Blue Kettle", kind=17, layout=1, must=(), **more):
+def plan(moves=None, id_=ID, version=3, made=NOON, code="A7", by="Blue Kettle", kind=25, layout=1, must=(), **more):
     fields = {1: id_, 2: version, 3: made, 4: code, 5: by, 6: [move(), BED] if moves is None else moves}
     fields = {key: value for key, value in fields.items() if value is not None}
     fields |= {int(key[1:]): value for key, value in more.items()}
@@ -42,7 +42,7 @@ FAULTS = {
     "cut": (GOOD[:-3], UNREADABLE),
     "followed_by_a_byte": (GOOD + b"\0", UNREADABLE),
     "of_another_kind": (plan(kind=13), UNREADABLE),
-    "frame_without_a_body": (cbor2.dumps([17, 1, []]), UNREADABLE),
+    "frame_without_a_body": (cbor2.dumps([25, 1, []]), UNREADABLE),
     "layout_of_tomorrow": (plan(layout=2), NEWER),
     "must_understand_an_unknown_key": (plan(must=[[9]], k9=1), NEWER),
     "must_understand_an_unknown_key_of_a_move": (plan([move(k9=1)], must=[[6, 9]]), NEWER),

@@ -21,6 +21,7 @@ export function adviceBody({ card, planned }) {
     heading(card.headline),
     first ? look(first) : null,
     para(card.why),
+    card.plan_old ? make("div", { class: "note note--stop" }, icon("care"), make("p", { text: card.plan_old })) : null,
     make("caution-list", { props: { cautions: card.cautions } }),
     first ? null : section(say("screen-care-else"), list(card.alternatives)),
     section(say("screen-care-before-checks"), list(card.checks, "tick")),

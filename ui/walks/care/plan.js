@@ -54,9 +54,15 @@ async function pickMove(id) {
   };
 }
 
+function day(label, value) {
+  const field = make("name-field", { props: { name: { id: "day", label: say(label), hint: say("screen-care-plan-on-hint") } } });
+  field.querySelector("input").value = value;
+  return field;
+}
+
 const KINDS = {
   ways({ view, title, on, person, move }) {
-    const options = view.ways.map(({ id, text }) => ({ id, label: text, note: null, picture: null }));
+    const options = view.ways.map(({ id, text, note }) => ({ id, label: text, note, picture: null }));
     const list = make("tick-list", { props: { choices: { options, ticked: told.ways ?? [] } } });
     const next = () => {
       if (list.ticked.length === 0) {
@@ -98,20 +104,36 @@ const KINDS = {
     return group(title, make("choice-list", { props: { choice: { options, chosen: told.issued_by ?? null } }, on: { "choice-list-pick": pick } }));
   },
 
-  on({ view, title, person, move }) {
-    const field = make("name-field", { props: { name: { id: "day", label: say("screen-care-plan-on-label"), hint: say("screen-care-plan-on-hint") } } });
-    field.querySelector("input").value = told.issued_on ?? view.today;
+  on({ view, title, on }) {
+    const field = day("screen-care-plan-on-label", told.issued_on ?? view.today);
     const keep = (event) => {
       event.preventDefault();
+      told.issued_on = field.text.trim();
+      on();
+    };
+    return make("form", { class: "question", novalidate: true, on: { submit: keep } }, heading(title), field, actions(submit(say("screen-continue"), "continue")));
+  },
+
+  review({ title, person, move }) {
+    const field = day("screen-care-plan-review-label", told.review_on ?? "");
+    const keep = (review_on) => {
+      if (review_on === "") {
+        showProblems([{ text: say("screen-care-plan-review-empty"), field: "day" }]);
+        return;
+      }
       act(async () => {
-        await ask("care_plan_keep", { person: Number(person), move, ways: told.ways, workers: told.workers ?? null, issued_by: told.issued_by ?? "other", issued_on: field.text.trim() });
+        await ask("care_plan_keep", { person: Number(person), move, ways: told.ways, workers: told.workers ?? null, issued_by: told.issued_by ?? "other", issued_on: told.issued_on, review_on });
         told = {};
         swap(`#/care/${person}`);
       }, { field: "day" });
     };
-    return make("form", { class: "question", novalidate: true, on: { submit: keep } }, heading(title), field, actions(submit(say("screen-care-plan-keep"), "keep")));
+    return make("form", { class: "question", novalidate: true, on: { submit: (event) => { event.preventDefault(); keep(field.text.trim()); } } },
+      heading(title), para(say("screen-care-plan-review-what"), "hint"), field,
+      actions(
+        button(say("screen-care-plan-not-said"), "second", () => keep(null), { id: "not-sure" }),
+        submit(say("screen-care-plan-keep"), "keep")));
   },
 };
 
-const STEPS = ["ways", "workers", "by", "on"];
-const TITLES = { ways: "screen-care-plan-ways", workers: "screen-care-plan-workers", by: "screen-care-plan-by", on: "screen-care-plan-on" };
+const STEPS = ["ways", "workers", "by", "on", "review"];
+const TITLES = { ways: "screen-care-plan-ways", workers: "screen-care-plan-workers", by: "screen-care-plan-by", on: "screen-care-plan-on", review: "screen-care-plan-review" };

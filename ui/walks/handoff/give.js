@@ -29,9 +29,10 @@ const PAGES = {
     const options = plans.map(({ id, title, text }) => ({ id: String(id), label: title, note: text }));
     options.push({ id: "history", label: say("screen-give-history"), note: say("screen-give-history-note") });
     options.push({ id: "new", label: say("screen-give-new-plan"), note: say("screen-give-new-plan-note") });
+    options.push({ id: "care", label: say("screen-give-care"), note: say("screen-give-care-note") });
     const pick = (id) => {
-      if (id === "new") {
-        go("#/plans/new");
+      if (id === "new" || id === "care") {
+        go(id === "new" ? "#/plans/new" : "#/people");
       } else {
         const { to } = wished();
         giveTo(id === "history" ? { what: "history", to } : { what: "plan", plan: Number(id), to });

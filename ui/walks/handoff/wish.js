@@ -2,7 +2,7 @@
 import { go } from "../../router.js";
 
 /** `to` is a pairing's id, or null for somebody who is not paired; undefined until it is chosen. */
-const NOTHING = { what: null, plan: null, since_days: undefined, notes: undefined, to: undefined };
+const NOTHING = { what: null, plan: null, person: null, since_days: undefined, notes: undefined, to: undefined };
 
 let wish = { ...NOTHING };
 
@@ -43,6 +43,13 @@ export function nextPage({ what, since_days: since, notes, to } = wish) {
 }
 
 /** The fields of `show` and `show_summary`. */
-export function asked({ what, plan, since_days: since, notes, to } = wish) {
-  return what === "history" ? { what, since_days: since, notes, to } : { what, plan, to };
+export function asked({ what, plan, person, since_days: since, notes, to } = wish) {
+  switch (what) {
+    case "history":
+      return { what, since_days: since, notes, to };
+    case "care_plan":
+      return { what, person, to };
+    default:
+      return { what, plan, to };
+  }
 }

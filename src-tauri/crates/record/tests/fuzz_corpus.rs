@@ -21,6 +21,9 @@ fn what_is_read_can_be_written_and_comes_back() {
         for kind in 1..=23_u8 {
             read += as_any(&[&[0x84, kind, 1, 0x80], bytes.as_slice()].concat());
         }
+        for kind in 24..=25_u8 {
+            read += as_any(&[&[0x84, 0x18, kind, 1, 0x80], bytes.as_slice()].concat());
+        }
     }
     assert!(read >= 35, "{read}");
 }
@@ -43,6 +46,7 @@ fn as_any(bytes: &[u8]) -> u32 {
         + as_one::<History>(bytes)
         + as_one::<Received>(bytes)
         + as_one::<PersonPlan>(bytes)
+        + as_one::<PracticeEntry>(bytes)
         + as_one::<CarePerson>(bytes)
         + as_one::<MoveEntry>(bytes)
         + as_one::<Shift>(bytes)

@@ -1,7 +1,7 @@
 //! A parcel that came in, between recognising and accepting.
 
 use handoff::{Opened, OpenedUnpaired};
-use record::{History, Paired, Plan};
+use record::{History, Paired, PersonPlan, Plan};
 
 /// What came in.
 pub(crate) enum Inbox {
@@ -27,6 +27,8 @@ pub(crate) enum Carried {
     Plan(Box<Plan>),
     /// A history.
     History(History),
+    /// Care plans of one person.
+    Care(PersonPlan),
 }
 
 /// Who vouches for a parcel.

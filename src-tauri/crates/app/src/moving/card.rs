@@ -84,6 +84,8 @@ pub(crate) struct MoveCard {
     more_cautions: Vec<IdText>,
     alternatives: Vec<IdText>,
     disagree: Option<String>,
+    /// Said when the care plan is past its date.
+    plan_old: Option<String>,
     own: Vec<String>,
     limit_text: Option<String>,
     ruled_out: Vec<RuledOutWay>,
@@ -156,6 +158,11 @@ pub(crate) fn card(reader: Reader<'_>, request: &TransferRequest, advice: &MoveA
             .reasons
             .iter()
             .find(|reason| DIFFER.contains(&reason.id))
+            .map(|reason| reader.words.reason(reason, reader.units)),
+        plan_old: advice
+            .reasons
+            .iter()
+            .find(|reason| reason.id == Id::CarePlanOld)
             .map(|reason| reader.words.reason(reason, reader.units)),
         own: super::own_load::lines(reader, request, advice),
         limit_text: limit_text(reader, advice),
@@ -363,6 +370,7 @@ const fn is_care_plan(id: Id) -> bool {
     matches!(
         id,
         Id::CarePlanCovers
+            | Id::CarePlanOld
             | Id::CarePlanDiffers
             | Id::CarePlanOtherWay
             | Id::CarePlanMoreWorkers

@@ -11,5 +11,6 @@ pub(crate) mod options;
 mod own_load;
 pub(crate) mod page;
 pub(crate) mod people;
+pub(crate) mod plan_age;
 pub(crate) mod request;
 pub(crate) mod text;

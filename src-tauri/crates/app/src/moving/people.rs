@@ -1,5 +1,6 @@
 //! People as they go over the wire.
 
+use super::plan_age::is_old;
 use super::text;
 use crate::walk::text::Reader;
 use chrono::NaiveDate;
@@ -47,6 +48,8 @@ pub(crate) struct MoveRow {
     pub(crate) note: Option<String>,
     /// Whether a care plan covers it.
     pub(crate) planned: bool,
+    /// Said when that plan is past its date.
+    pub(crate) old: Option<String>,
 }
 
 /// The moves, those with a care plan or a note first, each group in its own order.
@@ -61,6 +64,10 @@ pub(crate) fn moves(reader: Reader<'_>, person: &CarePerson, today: NaiveDate) -
                 text: text::move_name(reader, what.id()),
                 note: noted.and_then(|noted| text::move_line(reader, noted, today)),
                 planned: noted.is_some_and(|noted| noted.plan.is_some()),
+                old: noted
+                    .and_then(|noted| noted.plan.as_ref())
+                    .filter(|plan| is_old(plan, today))
+                    .map(|_| reader.words.text("care-plan-old-short")),
             }
         })
         .collect();

@@ -4,7 +4,9 @@ use super::facts::{grams, workers};
 use super::flow::MoveWalk;
 use super::ids::MoveQuestion as Q;
 use super::options::{SHARES, TRAINING};
+use super::plan_age::is_old;
 use crate::walk::answer::Answer;
+use chrono::NaiveDate;
 use lifting::quantity::Minutes;
 use lifting::transfer::client::{
     Ability, CarePlan, ClientMass, ClientSign, Follows, Help, Limb, Share, Transfer, WeightBearing,
@@ -17,7 +19,11 @@ use std::collections::BTreeSet;
 /// The move by the answers so far. What was not asked, or is not sure, stays open and is judged on the careful
 /// side. Equipment that the worker is not trained on counts as not there.
 #[must_use]
-pub(crate) fn transfer(walk: &MoveWalk<'_>, trained: &BTreeSet<String>) -> Transfer {
+pub(crate) fn transfer(
+    walk: &MoveWalk<'_>,
+    trained: &BTreeSet<String>,
+    today: NaiveDate,
+) -> Transfer {
     let chosen = |question: Q| match walk.answer(question) {
         Some(Answer::Choice(id)) if walk.asks(question) => Some(id.as_str()),
         _ => None,
@@ -70,7 +76,7 @@ pub(crate) fn transfer(walk: &MoveWalk<'_>, trained: &BTreeSet<String>) -> Trans
             .flatten()
             .filter_map(|id| Hindrance::from_id(id))
             .collect(),
-        care_plan: care_plan(walk),
+        care_plan: care_plan(walk, today),
         ..Transfer::of(walk.what)
     }
 }
@@ -92,7 +98,7 @@ pub(crate) fn there(walk: &MoveWalk<'_>) -> BTreeSet<Equipment> {
     }
 }
 
-fn care_plan(walk: &MoveWalk<'_>) -> CarePlan {
+fn care_plan(walk: &MoveWalk<'_>, today: NaiveDate) -> CarePlan {
     match walk.plan {
         None => CarePlan::None,
         Some(_) if walk.differs_from_plan() => CarePlan::DiffersToday,
@@ -104,6 +110,7 @@ fn care_plan(walk: &MoveWalk<'_>) -> CarePlan {
                     .collect(),
             ),
             workers: plan.workers,
+            is_old: is_old(plan, today),
         },
     }
 }

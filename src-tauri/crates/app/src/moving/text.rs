@@ -4,6 +4,7 @@ use super::facts::grams;
 use super::flow::{Given, MoveWalk};
 use super::ids::MoveQuestion as Q;
 use super::options::{BANDS, offer};
+use super::plan_age::{is_old, last_day};
 use crate::convert::moment::from_record;
 use crate::walk::answer::Answer;
 use crate::walk::text::Reader;
@@ -116,7 +117,8 @@ pub(crate) fn noted_lines(
     plan.into_iter().chain(facts).collect()
 }
 
-/// A care plan in one line: "Care plan of 12 November (office): stand aid. Workers: 2".
+/// A care plan in one line: "Care plan (the office, 12 November): stand aid. Workers: 2". With its review date, or
+/// that it is past its date.
 #[must_use]
 pub(crate) fn plan_line(reader: Reader<'_>, plan: &CarePlan, today: NaiveDate) -> String {
     let ways: Vec<String> = plan
@@ -136,7 +138,18 @@ pub(crate) fn plan_line(reader: Reader<'_>, plan: &CarePlan, today: NaiveDate) -
             plan.workers.map_or(Arg::from("none"), Arg::count),
         ),
     ];
-    reader.words.format("care-plan-line", &args)
+    let mut line = reader.words.format("care-plan-line", &args);
+    let age = if is_old(plan, today) {
+        Some(("care-plan-old", last_day(plan.issued_day, plan.review_day)))
+    } else {
+        plan.review_day.map(|day| ("care-plan-review", day))
+    };
+    if let Some((id, day)) = age {
+        let day = Arg::Text(day_text(reader, day, today));
+        line.push_str(". ");
+        line.push_str(&reader.words.format(id, &[("day", day)]));
+    }
+    line
 }
 
 /// A day of a plan in words.

@@ -170,6 +170,12 @@ care-plan-line =
         [none] Workers: not said
        *[other] Workers: { $workers }
     }
+care-plan-review = To be looked at again by { $day }.
+care-plan-old = Past its date ({ $day }). What it allows no longer counts. Ask the office for a new one.
+care-plan-old-short = Past its date
+care-plan-exception = Sources differ on this way. Naming it here allows it.
+care-give-nothing = There is no care plan of yours to hand over. Write one down first.
+care-give-old = A care plan here is past its date. Nothing was handed over. Look at it again first.
 care-by-office = the office
 care-by-therapist = a therapist
 care-by-nurse = a nurse

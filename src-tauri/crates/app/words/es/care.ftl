@@ -170,6 +170,12 @@ care-plan-line =
         [none] Personas: no dice
        *[other] Personas: { $workers }
     }
+care-plan-review = Debe revisarse hasta el { $day }.
+care-plan-old = Ya pasó su fecha ({ $day }). Lo que permite ya no vale. Pida uno nuevo a la oficina.
+care-plan-old-short = Ya pasó su fecha
+care-plan-exception = Las fuentes no concuerdan en esta forma. Nombrarla aquí la permite.
+care-give-nothing = No hay un plan de cuidado suyo para entregar. Primero anote uno.
+care-give-old = Un plan de cuidado ya pasó su fecha. No se entregó nada. Primero revíselo.
 care-by-office = la oficina
 care-by-therapist = terapeuta
 care-by-nurse = enfermería

@@ -1,5 +1,6 @@
 //! The people who are helped: by code and picture, never by name unless the employer allows it.
 
+use super::sending::can_leave;
 use super::standing::MoveStanding;
 use crate::call::Call;
 use crate::card::IdText;
@@ -11,14 +12,15 @@ use crate::use_cases::Nothing;
 use crate::use_cases::keep::{Kept, not_found_at_id};
 use crate::words::message_id;
 use door::ErrorCode;
+use handoff::Alias;
 use record::CarePerson;
 use serde::{Deserialize, Serialize};
 use vault::CarePersonId;
 
 /// Most characters of a code. House rule: longer invites a name.
-const LONGEST_CODE: usize = 12;
+pub(super) const LONGEST_CODE: usize = 12;
 /// Most people. House rule: more would be a list to search.
-const MOST_PEOPLE: usize = 60;
+pub(super) const MOST_PEOPLE: usize = 60;
 
 /// The reply of `people`.
 #[derive(Debug, Serialize)]
@@ -109,6 +111,8 @@ pub(crate) struct PersonView {
     moves: Vec<MoveRow>,
     facts: Vec<String>,
     pictures: Vec<IdText>,
+    /// Whether there are care plans that can be handed over.
+    gives: bool,
 }
 
 /// One person: the moves, and what is known.
@@ -122,6 +126,7 @@ pub(crate) fn person(call: &mut Call<'_>, asked: OnePerson) -> Result<PersonView
         person: Who::of(asked.id, &found),
         moves: moves(reader, &found, call.now.date_naive()),
         facts: person_lines(reader, &found),
+        gives: can_leave(&found),
         pictures: pictures(call)?,
     })
 }
@@ -148,7 +153,7 @@ pub(crate) struct KeepPerson {
 /// Keeps a new person, or another code and picture of one.
 ///
 /// # Errors
-/// `missing_field` for an empty code, `too_long`, `contradiction` for a code or a picture with a code that
+/// `missing_field` for an empty code, `too_long`, `alias_character`, `contradiction` for a code or a picture with a code that
 /// somebody has, `not_a_choice` for the picture, `out_of_range` when there are too many, `not_found`; what the
 /// vault gives.
 pub(crate) fn person_keep(call: &mut Call<'_>, asked: KeepPerson) -> Result<Kept, Failure> {
@@ -159,6 +164,11 @@ pub(crate) fn person_keep(call: &mut Call<'_>, asked: KeepPerson) -> Result<Kept
     if code.chars().count() > LONGEST_CODE {
         return Err(Failure::at(ErrorCode::TooLong, "code"));
     }
+    // As for what devices are called: nothing hidden in it, so that it looks the same wherever it is read.
+    let code = Alias::typed(&code)
+        .map_err(|_| Failure::at(ErrorCode::AliasCharacter, "code"))?
+        .as_str()
+        .to_owned();
     if !PICTURES.contains(&asked.picture.as_str()) {
         return Err(Failure::at(ErrorCode::NotAChoice, "picture"));
     }
@@ -191,6 +201,7 @@ pub(crate) fn person_keep(call: &mut Call<'_>, asked: KeepPerson) -> Result<Kept
         equipment: None,
         noted_at: None,
         moves: Vec::new(),
+        plans: None,
     })?;
     Ok(Kept { id: id.0 })
 }

@@ -1,4 +1,5 @@
-//! What a care plan says of a move: typed in from paper. A plan in a sealed parcel is kept by the same function.
+//! What a care plan says of a move: typed in from paper. What comes in a parcel is kept by
+//! [`taking`](super::taking).
 
 use super::people::find;
 use crate::call::Call;
@@ -13,15 +14,15 @@ use crate::words::message_id;
 use chrono::NaiveDate;
 use door::ErrorCode;
 use lifting::transfer::client::Move;
-use lifting::transfer::moves::takings;
+use lifting::transfer::moves::{by_exception, takings};
 use record::{CameBy, CarePlan};
 use serde::{Deserialize, Serialize};
 use vault::CarePersonId;
 
 /// Who can have issued a care plan.
-const ISSUERS: [&str; 5] = ["office", "therapist", "nurse", "doctor", "other"];
+pub(super) const ISSUERS: [&str; 5] = ["office", "therapist", "nurse", "doctor", "other"];
 /// Most workers a plan can ask for. House rule.
-const MOST_WORKERS: u32 = 4;
+pub(super) const MOST_WORKERS: u32 = 4;
 
 /// A command that names a person and a move.
 #[derive(Debug, Deserialize)]
@@ -38,7 +39,7 @@ pub(crate) struct PlanView {
     person: Who,
     move_text: String,
     plan: Option<KeptPlan>,
-    ways: Vec<IdText>,
+    ways: Vec<WayChoice>,
     issuers: Vec<IdText>,
     most_workers: u32,
     today: String,
@@ -50,7 +51,17 @@ struct KeptPlan {
     workers: Option<u32>,
     issued_by: String,
     issued_on: String,
+    review_on: Option<String>,
     text: String,
+}
+
+/// A way that a plan can name.
+#[derive(Debug, Serialize)]
+struct WayChoice {
+    id: String,
+    text: String,
+    /// Said where sources differ: naming it allows it.
+    note: Option<String>,
 }
 
 /// What the care plan says of a move, and what can be told of it.
@@ -73,12 +84,18 @@ pub(crate) fn care_plan(call: &mut Call<'_>, asked: OneMove) -> Result<PlanView,
             workers: plan.workers,
             issued_by: plan.issued_by.clone(),
             issued_on: day_of(plan.issued_day).to_string(),
+            review_on: plan.review_day.map(|day| day_of(day).to_string()),
             text: plan_line(reader, plan, today),
         }),
         move_text: move_name(reader, what.id()),
         ways: takings(what)
             .iter()
-            .map(|taking| named("way", taking.way.id()))
+            .map(|taking| {
+                let IdText { id, text } = named("way", taking.way.id());
+                let note = by_exception(what, taking.way);
+                let note = note.then(|| reader.words.text("care-plan-exception"));
+                WayChoice { id, text, note }
+            })
             .collect(),
         issuers: ISSUERS.iter().map(|id| named("care-by", id)).collect(),
         most_workers: MOST_WORKERS,
@@ -99,13 +116,15 @@ pub(crate) struct KeepPlan {
     workers: Option<u32>,
     issued_by: String,
     issued_on: String,
+    #[serde(default)]
+    review_on: Option<String>,
 }
 
 /// Keeps what is typed in from a care plan.
 ///
 /// # Errors
 /// `not_found`; `not_a_choice` for move, ways or who issued it; `missing_field` without a way; `out_of_range`
-/// for workers, and for a day that is none or has not come yet; what the vault gives.
+/// for workers, for a day that is none or has not come yet, and for a review before that day; what the vault gives.
 pub(crate) fn care_plan_keep(call: &mut Call<'_>, asked: KeepPlan) -> Result<Nothing, Failure> {
     let what = read_move(&asked.what)?;
     if asked.ways.is_empty() {
@@ -131,6 +150,13 @@ pub(crate) fn care_plan_keep(call: &mut Call<'_>, asked: KeepPlan) -> Result<Not
     let day = asked.issued_on.trim().parse::<NaiveDate>().ok();
     let day = day.filter(|day| *day <= call.now.date_naive());
     let day = day.ok_or_else(|| Failure::at(ErrorCode::OutOfRange, "issued_on"))?;
+    let review = match asked.review_on.as_deref().map(str::trim) {
+        None | Some("") => None,
+        Some(text) => {
+            let review = text.parse::<NaiveDate>().ok().filter(|on| *on >= day);
+            Some(review.ok_or_else(|| Failure::at(ErrorCode::OutOfRange, "review_on"))?)
+        }
+    };
     let least = |way: &String| {
         known
             .iter()
@@ -153,11 +179,13 @@ pub(crate) fn care_plan_keep(call: &mut Call<'_>, asked: KeepPlan) -> Result<Not
         issued_day: number_of(day),
         entered_at: moment::to_record(call.now),
         came_by: CameBy::Typed,
+        review_day: review.map(number_of),
+        plan_id: None,
     };
     keep(call, asked.person, what, Some(plan))
 }
 
-/// Keeps a plan for a move, however it came, or takes it away.
+/// Keeps a plan for a move, or takes it away.
 ///
 /// # Errors
 /// `not_found`; what the vault gives.

@@ -254,7 +254,7 @@ pub(crate) fn judge(standing: &MoveStanding, today: &Today) -> (TransferRequest,
     let request = TransferRequest {
         worker: today.person.clone(),
         plan: today.plan.clone(),
-        moving: request::transfer(&standing.walk(), trained),
+        moving: request::transfer(&standing.walk(), trained, today.date),
     };
     let advice = advise(&request);
     (request, advice)

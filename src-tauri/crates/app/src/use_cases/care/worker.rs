@@ -7,6 +7,7 @@ use crate::use_cases::walk::judging::{followed, open_signs};
 use crate::use_cases::walk::standing::{ABOUT_KEPT, WHOLE_LIST_EVERY, kept_body};
 use crate::walk::answer::Answers;
 use crate::walk::flow::{Purpose, Walk};
+use chrono::NaiveDate;
 use lifting::body::Person;
 use lifting::plan::Plan;
 use std::collections::BTreeSet;
@@ -22,6 +23,8 @@ pub(crate) struct Today {
     pub(crate) is_asked: bool,
     /// Whether one tap may say that nothing hurts: the rest is known.
     pub(crate) may_be_quick: bool,
+    /// The day, by the phone's calendar.
+    pub(crate) date: NaiveDate,
 }
 
 /// How the worker is today, by what is kept.
@@ -56,6 +59,7 @@ pub(crate) fn today(call: &Call<'_>) -> Result<Today, Failure> {
         plan: followed(call)?,
         is_asked: about_known && listed && body_kept.is_some(),
         may_be_quick: about_known && listed,
+        date: call.now.date_naive(),
     })
 }
 

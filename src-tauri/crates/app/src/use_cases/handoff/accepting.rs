@@ -1,12 +1,13 @@
 //! The person's word on a parcel. Only here is anything of it kept, in one step with its number.
 
 use super::hex;
-use super::opening::{purpose, seen};
+use super::opening::{freshness, purpose, seen};
 use crate::call::Call;
 use crate::convert::moment;
 use crate::exchange::{Carried, Inbox, Parcel, Proof};
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
+use crate::use_cases::care::taking;
 use door::ErrorCode;
 use handoff::{Freshness, Seen};
 use record::{Followed, Identity, Moment, Received};
@@ -69,6 +70,15 @@ pub(crate) fn parcel_accept(call: &mut Call<'_>, _: Nothing) -> Result<Accepted,
             );
             ("handoff-said-history", to)
         }
+        Carried::Care(plan) => {
+            let taken = taking::weigh(vault, &plan, from.as_deref(), at)?;
+            let taken = taken.map_err(|says| Failure::new(ErrorCode::NoParcel).saying(says))?;
+            let id = vault.together(|vault| {
+                remember(vault, &proof, numbers.as_ref(), at)?;
+                taking::keep(vault, &taken)
+            })?;
+            ("handoff-said-care", format!("#/care/{}", id.0))
+        }
     };
     exchange.scan = None;
     Ok(Accepted {
@@ -120,10 +130,10 @@ fn numbers(vault: &Vault, parcel: &Parcel) -> Result<Option<Seen>, Failure> {
         return Ok(None);
     };
     let mut seen = seen(vault, paired.id, purpose(opened.purpose))?;
-    if seen.judge(opened) != Freshness::New {
+    if freshness(&seen, opened) != Freshness::New {
         return Err(Failure::new(ErrorCode::NoParcel).saying("handoff-refused-same"));
     }
-    seen.accept(opened);
+    seen.accept_late(opened);
     Ok(Some(seen))
 }
 

@@ -7,6 +7,7 @@ pub(crate) mod opening;
 pub(crate) mod pair;
 pub(crate) mod people;
 pub(crate) mod question;
+mod question_care;
 pub(crate) mod scan;
 pub(crate) mod showing;
 pub(crate) mod summary;

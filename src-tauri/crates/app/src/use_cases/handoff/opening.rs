@@ -8,13 +8,16 @@ use crate::call::Call;
 use crate::convert::moment;
 use crate::exchange::{Carried, Inbox, Next, Parcel, Proof};
 use crate::failure::Failure;
+use crate::use_cases::care::taking;
 use crate::use_cases::plan::check::contradiction;
 use door::ErrorCode;
 use handoff::{
-    Code, CodeError, Freshness, OpenError, OpenUnpairedError, Pairing, Purpose, Seen, open,
+    Code, CodeError, Freshness, OpenError, OpenUnpairedError, Opened, Pairing, Purpose, Seen, open,
     open_unpaired,
 };
-use record::{Followed, History, Identity, ParcelPurpose, Plan, Record, RecordError};
+use record::{
+    Followed, History, Identity, Moment, ParcelPurpose, PersonPlan, Plan, Record, RecordError,
+};
 use serde::Deserialize;
 use vault::Vault;
 
@@ -35,10 +38,11 @@ pub(crate) fn paired(call: &mut Call<'_>, bytes: &[u8]) -> Result<Came, Failure>
         return Ok(Came::Not("handoff-refused-unknown-sender"));
     };
     let seen = seen(call.vault()?, id, purpose(opened.purpose))?;
-    if let Some(says) = of_freshness(seen.judge(&opened)) {
+    let at = moment::to_record(call.now);
+    if let Some(says) = of_freshness(freshness(&seen, &opened)) {
         return Ok(Came::Not(says));
     }
-    let carried = match understand(call.vault()?, opened.purpose, &opened.payload)? {
+    let carried = match understand(call.vault()?, opened.purpose, &opened.payload, at)? {
         Ok(carried) => carried,
         Err(says) => return Ok(Came::Not(says)),
     };
@@ -74,6 +78,7 @@ pub(crate) struct TypedCode {
 /// `no_parcel` when none waits, or when what came out is not taken; `code_wrong` at `code`; what the vault gives.
 pub(crate) fn with_code(call: &mut Call<'_>, typed: &TypedCode) -> Result<(), Failure> {
     let now_ms = call.now.timestamp_millis();
+    let at = moment::to_record(call.now);
     let (vault, exchange) = call.exchange()?;
     let Some(Inbox::Sealed(parcel)) = &exchange.inbox else {
         return Err(Failure::new(ErrorCode::NoParcel));
@@ -92,7 +97,7 @@ pub(crate) fn with_code(call: &mut Call<'_>, typed: &TypedCode) -> Result<(), Fa
     if vault.opened().has(&opened.digest)? {
         return Err(refused("handoff-refused-used"));
     }
-    let carried = understand(vault, opened.purpose, &opened.payload)?.map_err(refused)?;
+    let carried = understand(vault, opened.purpose, &opened.payload, at)?.map_err(refused)?;
     exchange.inbox = Some(Inbox::Open(Box::new(Parcel {
         carried,
         issued_at_ms: opened.issued_at_ms,
@@ -116,6 +121,16 @@ pub(super) fn seen(
     }
 }
 
+/// How new a parcel is. Care plans are of several people, and may be taken in any order: whether one is older than
+/// what is here, its own version says.
+#[must_use]
+pub(super) fn freshness(seen: &Seen, opened: &Opened) -> Freshness {
+    match seen.judge(opened) {
+        Freshness::Older if opened.purpose == Purpose::CarePlan => Freshness::New,
+        freshness => freshness,
+    }
+}
+
 /// The purpose as it is kept.
 #[must_use]
 pub(super) const fn purpose(purpose: Purpose) -> ParcelPurpose {
@@ -131,6 +146,7 @@ fn understand(
     vault: &Vault,
     purpose: Purpose,
     payload: &[u8],
+    at: Moment,
 ) -> Result<Result<Carried, &'static str>, Failure> {
     Ok(match purpose {
         Purpose::Plan => match Plan::from_bytes(payload) {
@@ -140,7 +156,10 @@ fn understand(
         Purpose::History => History::from_bytes(payload)
             .map(Carried::History)
             .map_err(of_record),
-        Purpose::CarePlan => Err("handoff-refused-care-plan"),
+        Purpose::CarePlan => match PersonPlan::from_bytes(payload) {
+            Ok(plan) => taking::weigh(vault, &plan, None, at)?.map(|_| Carried::Care(plan)),
+            Err(error) => Err(of_record(error)),
+        },
     })
 }
 

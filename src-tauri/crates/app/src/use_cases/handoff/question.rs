@@ -14,19 +14,19 @@ use crate::walk::text::Reader;
 use crate::words::Arg;
 use chrono::DateTime;
 use door::ErrorCode;
-use record::{Followed, History, Plan};
+use record::{Followed, History, Moment, Plan};
 use serde::Serialize;
 
 /// The question, ready to be shown.
 #[derive(Debug, Serialize)]
 pub(crate) struct Question {
-    purpose: &'static str,
-    title: String,
-    text: String,
-    facts: Vec<LineView>,
-    warnings: Vec<String>,
-    yes: String,
-    no: String,
+    pub(super) purpose: &'static str,
+    pub(super) title: String,
+    pub(super) text: String,
+    pub(super) facts: Vec<LineView>,
+    pub(super) warnings: Vec<String>,
+    pub(super) yes: String,
+    pub(super) no: String,
 }
 
 /// Opens a parcel with its code, and asks about it.
@@ -63,6 +63,7 @@ fn of(call: &Call<'_>, parcel: &Parcel) -> Result<Question, Failure> {
     match &parcel.carried {
         Carried::Plan(plan) => about_plan(call, parcel, plan),
         Carried::History(history) => about_history(call, parcel, history),
+        Carried::Care(plan) => super::question_care::about_care(call, parcel, plan),
     }
 }
 
@@ -109,8 +110,12 @@ fn about_plan(call: &Call<'_>, parcel: &Parcel, plan: &Plan) -> Result<Question,
 
 /// How much newer it is than the version that was taken up last.
 fn newer_text(had: Option<&Followed>, plan: &Plan, reader: Reader<'_>) -> Option<String> {
-    let had = had?;
-    let age = from_record(plan.made_at).signed_duration_since(from_record(had.plan.made_at));
+    newer(had?.plan.made_at, plan.made_at, reader)
+}
+
+/// How much newer one moment is than another, in words; `None` when it is not.
+pub(super) fn newer(had: Moment, made_at: Moment, reader: Reader<'_>) -> Option<String> {
+    let age = from_record(made_at).signed_duration_since(from_record(had));
     let days = u32::try_from(age.num_days()).ok()?;
     Some(match days {
         0 => reader.words.text("handoff-question-newer-today"),
@@ -177,14 +182,14 @@ fn about_history(call: &Call<'_>, parcel: &Parcel, history: &History) -> Result<
     })
 }
 
-fn unverified(parcel: &Parcel, reader: Reader<'_>) -> Vec<String> {
+pub(super) fn unverified(parcel: &Parcel, reader: Reader<'_>) -> Vec<String> {
     match parcel.proof.name() {
         Some(_) => Vec::new(),
         None => vec![reader.words.text("handoff-warning-unverified")],
     }
 }
 
-fn fact(reader: Reader<'_>, label: &str, text: String) -> LineView {
+pub(super) fn fact(reader: Reader<'_>, label: &str, text: String) -> LineView {
     LineView {
         label: reader.words.text(label),
         text,

@@ -17,7 +17,7 @@ use handoff::{
     Code, LONGEST_VALIDITY_MS, LayOutError, Outgoing, Purpose, SealError, Showing, derive_counter,
     lay_out, seal, seal_unpaired,
 };
-use record::Plan;
+use record::Day;
 use serde::{Deserialize, Serialize};
 use vault::{Vault, VaultError};
 
@@ -67,7 +67,8 @@ pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failu
     let day = call.now.format("%Y-%m-%d");
     let file_name = match ready.purpose {
         Purpose::History => format!("history-{day}.heft"),
-        _ => format!("plan-{day}.heft"),
+        Purpose::CarePlan => format!("care-plan-{day}.heft"),
+        Purpose::Plan => format!("plan-{day}.heft"),
     };
     let has_code = code.is_some();
     let (_, exchange) = call.exchange()?;
@@ -109,7 +110,9 @@ pub(crate) struct Sealed {
 /// As [`show`].
 pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Sealed, Failure> {
     let ready = ready(call, asked)?;
-    let expires = expires(call.now, ready.plan.as_ref());
+    let until = ready.plan.as_ref().map(|plan| plan.review_on);
+    let until = until.or(ready.care.as_ref().map(|(_, _, until)| *until));
+    let expires = expires(call.now, until);
     let (parcel, code, counter) = sealed(call, &ready, expires)?;
     let kept = purpose(ready.purpose);
     let vault = call.vault()?;
@@ -128,7 +131,7 @@ pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Seale
     })
 }
 
-/// Keeps a version of a plan that is new: it is about to leave.
+/// Keeps a version of a plan, or of care plans, that is new: it is about to leave.
 ///
 /// # Errors
 /// What the vault gives.
@@ -136,6 +139,9 @@ pub(crate) fn keep_version(vault: &Vault, ready: &Ready) -> Result<(), VaultErro
     if let Some((id, plan)) = &ready.new_version {
         vault.plan_versions().add(*id, plan)?;
         vault.plans().save(*id, plan)?;
+    }
+    if let Some((id, person, _)) = &ready.care {
+        vault.care_people().save(*id, person)?;
     }
     Ok(())
 }
@@ -176,14 +182,14 @@ fn sealed(
 }
 
 /// A plan may lie until the end of the day on which it is looked at again; a history for a week.
-fn expires(now: DateTime<FixedOffset>, plan: Option<&Plan>) -> DateTime<FixedOffset> {
+fn expires(now: DateTime<FixedOffset>, until: Option<Day>) -> DateTime<FixedOffset> {
     let longest = now
         .checked_add_signed(Duration::milliseconds(LONGEST_VALIDITY_MS))
         .unwrap_or(now);
-    let Some(plan) = plan else {
+    let Some(until) = until else {
         return now.checked_add_signed(HISTORY_VALID).unwrap_or(now);
     };
-    let end = to_date(plan.review_on)
+    let end = to_date(until)
         .checked_add_days(Days::new(1))
         .and_then(|day| {
             now.offset()

@@ -5,15 +5,16 @@ use crate::call::Call;
 use crate::convert::history::{days, gather};
 use crate::convert::plan::{to_date, to_day};
 use crate::failure::Failure;
+use crate::use_cases::care::sending;
 use crate::use_cases::plan::lines::lines;
 use crate::use_cases::plan::making::{find, next_version};
 use crate::walk::text::Reader;
 use crate::words::Arg;
 use door::ErrorCode;
 use handoff::{Density, Purpose};
-use record::{History, Paired, Plan, Record};
+use record::{CarePerson, Day, History, Paired, Plan, Record};
 use serde::{Deserialize, Serialize};
-use vault::PlanId;
+use vault::{CarePersonId, PlanId};
 
 /// The commands `show_summary` and `show`.
 #[derive(Debug, Deserialize)]
@@ -22,6 +23,8 @@ pub(crate) struct AskedShow {
     what: String,
     #[serde(default)]
     plan: Option<i64>,
+    #[serde(default)]
+    person: Option<i64>,
     #[serde(default)]
     since_days: Option<u32>,
     #[serde(default)]
@@ -77,6 +80,8 @@ pub(crate) struct Ready {
     pub(crate) new_version: Option<(PlanId, Plan)>,
     /// The plan, for how long it holds.
     pub(crate) plan: Option<Plan>,
+    /// Care plans: the person with their number noted, and the last day on which all of it holds.
+    pub(crate) care: Option<(CarePersonId, CarePerson, Day)>,
 }
 
 /// What would leave. Nothing is sealed or kept.
@@ -95,8 +100,8 @@ pub(crate) fn show_summary(call: &mut Call<'_>, asked: AskedShow) -> Result<Summ
 /// Puts together what was asked for.
 ///
 /// # Errors
-/// `not_a_choice` at `what` or `density`; `missing_field` at `plan`; `unknown_plan` at `plan`;
-/// `plan_contradiction` at `plan` past its review date; `unknown_pairing` at `to`; `alias_needed`;
+/// `not_a_choice` at `what` or `density`; `missing_field` at `plan` or `person`; `not_found` at `person`; `unknown_plan` at `plan`;
+/// `plan_contradiction` at `plan` or `person` past its review date; `unknown_pairing` at `to`; `alias_needed`;
 /// `nothing_to_show`; `too_long`; what the vault gives.
 pub(crate) fn ready(call: &Call<'_>, asked: &AskedShow) -> Result<Ready, Failure> {
     let density = match asked.density.as_deref() {
@@ -125,10 +130,12 @@ pub(crate) fn ready(call: &Call<'_>, asked: &AskedShow) -> Result<Ready, Failure
         density,
         new_version: None,
         plan: None,
+        care: None,
     };
     match asked.what.as_str() {
         "plan" => put_plan(call, asked, &mut ready)?,
         "history" => put_history(call, asked, &mut ready)?,
+        "care_plan" => put_care(call, asked, &mut ready)?,
         _ => return Err(Failure::at(ErrorCode::NotAChoice, "what")),
     }
     Ok(ready)
@@ -177,6 +184,22 @@ fn put_history(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<
     ready.payload = history
         .to_bytes()
         .map_err(|_| Failure::new(ErrorCode::TooLong))?;
+    Ok(())
+}
+
+fn put_care(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<(), Failure> {
+    let id = asked.person;
+    let id = id.ok_or_else(|| Failure::at(ErrorCode::MissingField, "person"))?;
+    let leaving = sending::gather(call, id)?;
+    let reader = call.reader()?;
+    ready.purpose = Purpose::CarePlan;
+    ready.leaves = sending::lines(&leaving.plan, call.now.date_naive(), reader);
+    ready.leaves.push(own_name(&leaving.plan.by, reader));
+    ready.payload = leaving
+        .plan
+        .to_bytes()
+        .map_err(|_| Failure::new(ErrorCode::TooLong))?;
+    ready.care = Some((CarePersonId(id), leaving.person, leaving.until));
     Ok(())
 }
 

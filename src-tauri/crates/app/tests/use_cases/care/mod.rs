@@ -3,7 +3,9 @@
 mod any_answers;
 mod ends;
 mod log;
+mod old_plan;
 mod own;
+mod parcels;
 mod people;
 mod stories;
 
