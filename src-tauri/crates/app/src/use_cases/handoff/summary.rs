@@ -41,6 +41,7 @@ impl AskedShow {
         Self {
             what: "plan".to_owned(),
             plan: Some(id),
+            person: None,
             since_days: None,
             notes: None,
             to,

@@ -8,6 +8,7 @@ mod own;
 mod parcels;
 mod people;
 mod stories;
+mod vectors;
 
 use crate::phone::TestPhone;
 use serde_json::{Value, json};
