@@ -19,6 +19,13 @@ test("a plan asks only for whom", () => {
   assert.deepEqual(asked(), { what: "plan", plan: 3, to: "a1" });
 });
 
+test("a care plan asks only for whom", () => {
+  giveTo({ what: "care_plan", person: 2 });
+  assert.equal(location.hash, "#/hand/give/whom");
+  choose({ to: null });
+  assert.deepEqual(asked(), { what: "care_plan", person: 2, to: null });
+});
+
 test("a history asks from when, with notes or without, and for whom", () => {
   giveTo({ what: "history" });
   assert.equal(location.hash, "#/hand/give/when");
