@@ -208,7 +208,9 @@ impl Phone {
         look(self, "care-plan-by");
         self.tap("[data-answer=office]");
         look(self, "care-plan-on");
-        self.tap("#keep");
+        self.tap("#continue");
+        look(self, "care-plan-review");
+        self.tap("#not-sure");
     }
 
     /// Answers the question that is shown; gives the address of the next screen.
