@@ -4,7 +4,7 @@ import { session, meet, watchLock } from "./session.js";
 import { lockedOut, startRouter } from "./router.js";
 import "./parts/page-bar/page-bar.js";
 
-// One of these comes first. They are fetched while Rust answers; what fails here fails again, and is shown, when it is opened.
+// Fetched while Rust answers. What fails here shows when it is opened.
 for (const first of ["start", "unlock"]) {
   import(`./screens/${first}.js`).catch(() => null);
 }

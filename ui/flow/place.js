@@ -41,6 +41,9 @@ export const ROUTES = [
   ...walk("plan",
     ["plan", "plan"], ["paper/:id", "paper"], ["paper/:id/:to", "paper"], ["plan/:step", "practice"], ["plans", "plans"],
     ["plans/new", "new"], ["plans/new/:pattern", "new"], ["plans/:id", "edit"], ["plans/:id/:field", "field"]),
+  ...walk("patients",
+    ["patients", "list"], ["patients/new", "new"], ["patients/:id", "patient"], ["patients/:id/name", "new"],
+    ["patients/:id/note", "note"]),
   ["signs", "signs"],
   ["sign-clear", "sign-clear"],
 ];

@@ -1,4 +1,4 @@
-/** Style sheets of parts that no first screen shows. They are fetched behind it, and every other screen waits for them. */
+/** Style sheets of parts that no first screen shows: fetched behind it, awaited by every other. */
 import { make } from "../make.js";
 
 const PARTS = ["advice-card", "caution-list", "check-rows", "compare-ways", "emergency-card", "lift-entry", "name-field",

@@ -22,6 +22,7 @@ export async function show() {
         rowTo("#/plan", say("screen-hand-mine"), null, { id: "my-plan" }),
         rowTo("#/plans", say("screen-hand-made"), say("screen-hand-made-note"), { id: "plans" }))),
       section(say("screen-hand-people"), rows(
+        rowTo("#/patients", say("screen-patients"), null, { id: "patients" }),
         rowTo("#/hand/pair", say("screen-hand-pair"), say("screen-hand-pair-note"), { id: "pair" }),
         rowTo("#/hand/people", say("screen-hand-paired"), people || say("screen-people-none-short"), { id: "people" }),
         rowTo("#/hand/card", say("screen-card-title"), card.alias ?? say("screen-hand-no-alias"), { id: "card" }))),

@@ -3,6 +3,7 @@
 use crate::call::Call;
 use crate::failure::Failure;
 use crate::use_cases::handoff::{accepting, card, pair, people, question, scan, showing, summary};
+use crate::use_cases::patients;
 use crate::use_cases::plan::{following, making, practice, preview};
 use crate::use_cases::{
     care, erase, first_start, hello, history, home, keep, morning, passphrase, report, saved,
@@ -132,6 +133,13 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "show_code", unlocked, showing::show_code;
     "show_file", unlocked, showing::show_file;
     "show_end", unlocked, showing::show_end;
+    "patients", unlocked, patients::list::patients;
+    "patient", unlocked, patients::page::patient;
+    "patient_new", unlocked, patients::keep::patient_new;
+    "patient_rename", unlocked, patients::keep::patient_rename;
+    "patient_remove", unlocked, patients::keep::patient_remove;
+    "patient_note", unlocked, patients::keep::patient_note;
+    "patient_note_remove", unlocked, patients::keep::patient_note_remove;
     "plan_patterns", unlocked, making::plan_patterns;
     "plan_new", unlocked, making::plan_new;
     "plan_edit", unlocked, making::plan_edit;

@@ -26,6 +26,7 @@ const PLAN_FIELDS: [&str; 7] = [
 pub(super) fn handing_over(phone: &mut Phone, look: Look<'_>) {
     pairing(phone, look);
     people(phone, look);
+    treated(phone, look);
     making_a_plan(phone, look);
     giving(phone, look);
     taking_in(phone, look);
@@ -74,6 +75,25 @@ fn people(phone: &mut Phone, look: Look<'_>) {
     phone.tap("[data-pairing]");
     phone.open_all();
     look(phone, "hand-person");
+}
+
+fn treated(phone: &mut Phone, look: Look<'_>) {
+    phone.open("patients");
+    look(phone, "patients-none");
+    phone.tap("#add");
+    look(phone, "patients-new");
+    phone.type_in("#alias", "Quiet Lantern");
+    phone.tap("#keep");
+    phone.tap("#note");
+    look(phone, "patient-note");
+    phone.type_in("#text", "Likes mornings.");
+    phone.tap("#keep-note");
+    phone.open_all();
+    look(phone, "patient");
+    phone.open("patients");
+    phone.type_in("#find", "lan");
+    phone.expect("[data-patient]");
+    look(phone, "patients");
 }
 
 fn making_a_plan(phone: &mut Phone, look: Look<'_>) {

@@ -11,6 +11,7 @@ pub(crate) mod home;
 pub(crate) mod keep;
 pub(crate) mod morning;
 pub(crate) mod passphrase;
+pub(crate) mod patients;
 pub(crate) mod plan;
 pub(crate) mod report;
 pub(crate) mod saved;

@@ -18,6 +18,7 @@ mod keep;
 mod lines;
 mod morning;
 mod passphrase;
+mod patients;
 mod phone;
 mod random_walks;
 mod report;

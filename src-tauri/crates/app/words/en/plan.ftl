@@ -101,6 +101,7 @@ plan-field-hold-from = Hold from this pain
 plan-field-back-over = Step back above this pain
 plan-field-locked = Only I allow steps
 plan-field-notes = Notes
+plan-field-why = Why this version
 
 ## Parts that do not fit together
 
@@ -130,6 +131,7 @@ plan-line-not-allowed = Do not use
 plan-line-cues = Think of
 plan-line-practice = Practice
 plan-line-progress = Going on
+plan-line-why = Why this version
 plan-line-notes = Notes
 plan-limit-any = At most { $mass }.
 plan-limit-from = At most { $mass } { $start }.

@@ -101,6 +101,7 @@ plan-field-hold-from = Esperar desde este dolor
 plan-field-back-over = Volver atrás con más de este dolor
 plan-field-locked = Solo yo permito pasos
 plan-field-notes = Notas
+plan-field-why = Por qué esta versión
 
 ## Parts that do not fit together
 
@@ -130,6 +131,7 @@ plan-line-not-allowed = No usar
 plan-line-cues = Pensar en
 plan-line-practice = Práctica
 plan-line-progress = Cómo seguir
+plan-line-why = Por qué esta versión
 plan-line-notes = Notas
 plan-limit-any = Como máximo { $mass }.
 plan-limit-from = Como máximo { $mass } { $start }.

@@ -8,6 +8,7 @@ use crate::exchange::{Carried, Inbox, Parcel, Proof};
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
 use crate::use_cases::care::taking;
+use crate::use_cases::patients::seen::note_seen;
 use door::ErrorCode;
 use handoff::{Freshness, Seen};
 use record::{Followed, Identity, Moment, Received};
@@ -62,6 +63,9 @@ pub(crate) fn parcel_accept(call: &mut Call<'_>, _: Nothing) -> Result<Accepted,
             let received = Received { history, at, from };
             vault.together(|vault| {
                 remember(vault, &proof, numbers.as_ref(), at)?;
+                if let Some(pairing) = pairing {
+                    note_seen(vault, pairing, at, None)?;
+                }
                 vault.received().add(pairing, &received)
             })?;
             let to = pairing.map_or_else(

@@ -6,10 +6,12 @@ use super::summary::{AskedShow, Ready, ready};
 use super::symbol::SymbolView;
 use crate::base64;
 use crate::call::Call;
+use crate::convert::moment::to_record;
 use crate::convert::plan::to_date;
 use crate::exchange::Show;
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
+use crate::use_cases::patients::seen::note_seen;
 use crate::words::Arg;
 use chrono::{DateTime, Days, Duration, FixedOffset, NaiveTime, TimeZone};
 use door::ErrorCode;
@@ -115,11 +117,17 @@ pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Seale
     let expires = expires(call.now, until);
     let (parcel, code, counter) = sealed(call, &ready, expires)?;
     let kept = purpose(ready.purpose);
+    let at = to_record(call.now);
     let vault = call.vault()?;
     vault.together(|vault| {
         keep_version(vault, &ready)?;
         match &ready.to {
-            Some(paired) => vault.sent().save(paired.id, kept, counter),
+            Some(paired) => {
+                if let Some(plan) = &ready.plan {
+                    note_seen(vault, paired.id, at, Some(plan.review_on))?;
+                }
+                vault.sent().save(paired.id, kept, counter)
+            }
             None => Ok(()),
         }
     })?;
@@ -138,7 +146,12 @@ pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Seale
 pub(crate) fn keep_version(vault: &Vault, ready: &Ready) -> Result<(), VaultError> {
     if let Some((id, plan)) = &ready.new_version {
         vault.plan_versions().add(*id, plan)?;
-        vault.plans().save(*id, plan)?;
+        // The next version has its own reason.
+        let next = Plan {
+            why: None,
+            ..plan.clone()
+        };
+        vault.plans().save(*id, &next)?;
     }
     if let Some((id, person, _)) = &ready.care {
         vault.care_people().save(*id, person)?;

@@ -112,7 +112,13 @@ pub(crate) fn page(
             section("practice", draw.practice()),
             section("progress", draw.progress()),
             section("flare", draw.flare()),
-            section("notes", vec![draw.words("notes", plan.notes.first())]),
+            section(
+                "notes",
+                vec![
+                    draw.words("notes", plan.notes.first()),
+                    draw.words("why", plan.why.as_ref()),
+                ],
+            ),
         ],
         notes: vec![reader.words.text("plan-page-house")],
     }

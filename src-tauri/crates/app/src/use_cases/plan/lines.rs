@@ -57,6 +57,13 @@ pub(crate) fn lines(plan: &Plan, reader: Reader<'_>) -> Vec<Line> {
         "plan-line-flare",
         texts(plan.flare.as_deref().unwrap_or_default(), words).join(" "),
     );
+    add(
+        "plan-line-why",
+        plan.why
+            .as_ref()
+            .and_then(|why| text(why, words))
+            .unwrap_or_default(),
+    );
     add("plan-line-notes", texts(&plan.notes, words).join(" "));
     lines
 }

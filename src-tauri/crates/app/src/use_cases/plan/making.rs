@@ -204,6 +204,8 @@ pub(crate) fn next_version(
         version: newest.version,
         made_at: newest.made_at,
         by: newest.by.clone(),
+        // A reason alone, or its want, makes no new version.
+        why: newest.why.clone(),
         ..plan.clone()
     });
     if let Some(newest) = newest.filter(|newest| Some(newest) == as_newest.as_ref()) {

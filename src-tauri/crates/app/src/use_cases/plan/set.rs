@@ -86,6 +86,7 @@ fn change(plan: &mut Plan, field: &str, value: &Value, editing: Editing) -> Resu
             let locked = value.as_bool();
             rule.is_locked = locked.ok_or_else(|| fault(ErrorCode::WrongType))?;
         }
+        "why" => plan.why = sentence(value, LONGEST_SENTENCE)?,
         "notes" => plan.notes = sentence(value, LONGEST_NOTES)?.into_iter().collect(),
         other => return change_one_of_many(plan, other, value, editing),
     }

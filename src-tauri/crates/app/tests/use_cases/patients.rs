@@ -1,0 +1,176 @@
+//! The people a clinician treats: a list that finds them, what became of their plans, and notes that stay.
+
+use crate::handoff::screens::{history_for, pair, plan, plan_for, shown, taken};
+use crate::phone::TestPhone;
+use crate::script::Script;
+use serde_json::{Value, json};
+
+fn clinician() -> TestPhone {
+    TestPhone::of("surgery", "treat", "Blue Kettle")
+}
+
+fn names(phone: &TestPhone, find: &str) -> Vec<String> {
+    let listed = phone.ask(json!({"do": "patients", "find": find}));
+    let patients = listed["patients"].as_array().expect("patients").iter();
+    patients
+        .map(|one| one["alias"].as_str().expect("a name").to_owned())
+        .collect()
+}
+
+fn of_name(phone: &TestPhone, name: &str) -> Value {
+    let mut listed = phone.ask(json!({"do": "patients", "find": name}));
+    let id = listed["patients"][0]["id"].take();
+    phone.ask(json!({"do": "patient", "id": id}))
+}
+
+fn set(phone: &TestPhone, plan: &Value, field: &str, value: Value) {
+    phone.ask(json!({"do": "plan_set", "id": plan, "field": field, "value": value}));
+}
+
+#[test]
+fn names_are_found_by_the_beginnings_of_their_words() {
+    let phone = clinician();
+    for alias in ["Quiet Lantern", "Ámbar Ñandú", "Green Ladder", "Blue Lamp"] {
+        phone.ask(json!({"do": "patient_new", "alias": alias}));
+    }
+    assert_eq!(
+        names(&phone, ""),
+        ["Ámbar Ñandú", "Blue Lamp", "Green Ladder", "Quiet Lantern"]
+    );
+    assert_eq!(
+        names(&phone, "la"),
+        ["Blue Lamp", "Green Ladder", "Quiet Lantern"]
+    );
+    assert_eq!(names(&phone, "NAN amb"), ["Ámbar Ñandú"]);
+    assert_eq!(names(&phone, "dder"), Vec::<String>::new());
+    let long = "a".repeat(81);
+    assert_eq!(
+        phone.refused(json!({"do": "patients", "find": long})),
+        "too_long at find"
+    );
+}
+
+#[test]
+fn whoever_a_plan_is_for_or_whose_history_comes_is_on_the_list() {
+    let (clinician, patient) = (
+        clinician(),
+        TestPhone::of("orchard", "lift", "Green Ladder"),
+    );
+    let pairing = pair(&clinician, &patient);
+    plan(&clinician, "sore_hip", "Quiet Lantern");
+    assert_eq!(names(&clinician, ""), ["Quiet Lantern"]);
+    patient.walk(&Script::ordinary(), None);
+    patient.ask(json!({"do": "lift_keep", "done": true, "way": "squat"}));
+    taken(&clinician, &shown(&patient, history_for(90, &pairing)));
+    assert_eq!(names(&clinician, ""), ["Green Ladder", "Quiet Lantern"]);
+    let page = of_name(&clinician, "Green");
+    assert_eq!(page["histories_text"], "One history came.");
+    assert_eq!(page["pairing"], json!(pairing));
+    assert_eq!(page["text"], "Last seen 25 November 2026.");
+}
+
+#[test]
+fn a_version_says_what_changed_and_why_and_the_person_is_told_why() {
+    let (clinician, patient) = (
+        clinician(),
+        TestPhone::of("orchard", "lift", "Green Ladder"),
+    );
+    let pairing = pair(&clinician, &patient);
+    let id = plan(&clinician, "sore_back", "Green Ladder");
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    set(&clinician, &id, "ceiling", json!(12));
+    set(&clinician, &id, "why", json!("Two good weeks."));
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    let page = of_name(&clinician, "Green");
+    let versions = &page["plans"][0]["versions"];
+    assert_eq!(versions.as_array().map(Vec::len), Some(2), "{page}");
+    assert_eq!(versions[0]["why"], "Two good weeks.");
+    let changes = versions[0]["changes"].to_string();
+    assert!(
+        changes.contains("At most 12") && changes.contains("At most 10"),
+        "{changes}"
+    );
+    assert_eq!(versions[1]["why"], Value::Null);
+    let followed = patient.ask(json!({"do": "plan_now"}));
+    assert!(
+        followed.to_string().contains("Two good weeks."),
+        "{followed}"
+    );
+    // The reason belongs to that version: the next one begins without.
+    set(&clinician, &id, "ceiling", json!(13));
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    let page = of_name(&clinician, "Green");
+    assert_eq!(page["plans"][0]["versions"][0]["why"], Value::Null);
+}
+
+#[test]
+fn a_plan_that_is_due_comes_first_and_says_so() {
+    let (clinician, patient) = (
+        clinician(),
+        TestPhone::of("orchard", "lift", "Green Ladder"),
+    );
+    let pairing = pair(&clinician, &patient);
+    clinician.ask(json!({"do": "patient_new", "alias": "Amber Lamp"}));
+    let id = plan(&clinician, "sore_back", "Green Ladder");
+    clinician.ask(plan_for(&id, &pairing));
+    assert_eq!(names(&clinician, ""), ["Amber Lamp", "Green Ladder"]);
+    clinician.later(30 * 24 * 60);
+    clinician.unlock();
+    assert_eq!(names(&clinician, ""), ["Green Ladder", "Amber Lamp"]);
+    let page = of_name(&clinician, "Green");
+    assert_eq!(page["due"], true);
+    assert!(page["text"].as_str().expect("text").contains("Review due"));
+}
+
+/// Typed into a note, and looked for in everything that can leave.
+#[test]
+fn a_note_never_leaves() {
+    const NOTE: &str = "zzz-quillet-private-9c1";
+    let (clinician, patient) = (
+        clinician(),
+        TestPhone::of("orchard", "lift", "Green Ladder"),
+    );
+    let pairing = pair(&clinician, &patient);
+    patient.walk(&Script::ordinary(), None);
+    patient.ask(json!({"do": "lift_keep", "done": true, "way": "squat"}));
+    taken(&clinician, &shown(&patient, history_for(90, &pairing)));
+    let id = plan(&clinician, "sore_back", "Green Ladder");
+    let patient_id = of_name(&clinician, "Green")["id"].take();
+    let kept = clinician.ask(json!({"do": "patient_note", "id": patient_id, "text": NOTE}));
+    assert_eq!(of_name(&clinician, "Green")["notes"][0]["text"], NOTE);
+    for form in ["note", "csv", "fhir"] {
+        let made = clinician.ask(json!({"do": "report_make", "form": form, "of": pairing}));
+        assert!(
+            !made["text"].as_str().expect("text").contains(NOTE),
+            "{form}"
+        );
+    }
+    let asked = json!({"do": "show_summary", "what": "plan", "plan": id, "to": pairing});
+    assert!(!clinician.ask(asked).to_string().contains(NOTE));
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    assert!(
+        !patient
+            .ask(json!({"do": "plan_now"}))
+            .to_string()
+            .contains(NOTE)
+    );
+    let gone = json!({"do": "patient_note_remove", "id": patient_id, "note": kept["id"]});
+    clinician.ask(gone.clone());
+    assert_eq!(clinician.refused(gone), "not_found at note");
+}
+
+#[test]
+fn who_is_taken_off_the_list_is_gone_with_plans_and_notes() {
+    let phone = clinician();
+    plan(&phone, "sore_hip", "Quiet Lantern");
+    let id = of_name(&phone, "Quiet")["id"].take();
+    phone.ask(json!({"do": "patient_rename", "id": id, "alias": "Still Lantern"}));
+    assert_eq!(names(&phone, ""), ["Still Lantern"]);
+    phone.ask(json!({"do": "patient_note", "id": id, "text": "Invented."}));
+    phone.ask(json!({"do": "patient_remove", "id": id}));
+    assert_eq!(names(&phone, ""), Vec::<String>::new());
+    assert_eq!(
+        phone.refused(json!({"do": "patient", "id": id})),
+        "not_found at id"
+    );
+}
