@@ -9,6 +9,7 @@ use crate::convert::moment;
 use crate::exchange::{Next, PairStep, PairingTry};
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
+use crate::use_cases::patients::seen::new_phone;
 use crate::words::Arg;
 use door::ErrorCode;
 use handoff::{
@@ -259,6 +260,7 @@ pub(crate) fn pair_agree(call: &mut Call<'_>, asked: Agree) -> Result<Agreement,
         vault.pairings().add(&paired)?;
         for old in &replaces {
             vault.received().hand_on(*old, paired.id)?;
+            new_phone(vault, *old, paired.id)?;
             vault.pairings().remove(*old)?;
         }
         Ok(())

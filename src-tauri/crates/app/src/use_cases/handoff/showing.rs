@@ -19,7 +19,7 @@ use handoff::{
     Code, LONGEST_VALIDITY_MS, LayOutError, Outgoing, Purpose, SealError, Showing, derive_counter,
     lay_out, seal, seal_unpaired,
 };
-use record::Day;
+use record::{Day, Plan};
 use serde::{Deserialize, Serialize};
 use vault::{Vault, VaultError};
 

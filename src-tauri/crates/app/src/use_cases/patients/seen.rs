@@ -37,6 +37,25 @@ pub(crate) fn note_seen(
     Ok(())
 }
 
+/// Whoever had the one phone has the other now.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn new_phone(
+    vault: &Vault,
+    old: Identity,
+    new: Identity,
+) -> Result<(), vault::VaultError> {
+    let Some((id, patient)) = vault.patients().by_pairing(old)? else {
+        return Ok(());
+    };
+    let patient = Patient {
+        pairing: Some(new),
+        ..patient
+    };
+    vault.patients().save(id, &patient).map(drop)
+}
+
 /// A patient who was just put on the list.
 #[must_use]
 pub(super) fn begin(alias: String, since: Moment, pairing: Option<Identity>) -> Patient {
