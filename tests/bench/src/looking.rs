@@ -3,7 +3,7 @@
 
 use app::{App, RandomnessError, World};
 use chrono::{DateTime, FixedOffset};
-use record::{BackToUsual, CheckIn, CheckInKind, Moment, Pain};
+use record::{BackToUsual, CheckIn, CheckInKind, Day, Moment, Pain, Patient};
 use serde_json::{Value, json};
 use std::path::Path;
 use std::time::Duration;
@@ -17,6 +17,8 @@ use crate::trouble::Trouble;
 const LIFTS: i64 = 20_000;
 /// A lift every so many minutes of the invented years: ten a day.
 const EVERY_MS: i64 = 144 * 60 * 1000;
+/// As many as a clinician's list may hold.
+const PEOPLE: i64 = 2_000;
 const ROUNDS: usize = 15;
 const PASSPHRASE: &str = "seven invented words on a bench today";
 const NAME: &str = "the app";
@@ -46,6 +48,23 @@ pub(crate) fn measure() -> Result<(), Trouble> {
         "look back at all to reading the lifts",
         median_ratio(&looks, &lifts),
     );
+    find_people(&vault, &app)
+}
+
+/// What the list asks as somebody types a name, a letter at a time.
+fn find_people(vault: &Vault, app: &App) -> Result<(), Trouble> {
+    let (mut keys, mut reads) = (Vec::new(), Vec::new());
+    for _ in 0..ROUNDS {
+        for typed in ["", "q", "qu", "qui", "quie", "quiet l"] {
+            let line = json!({ "do": "patients", "find": typed }).to_string();
+            reads.push(try_time(|| vault.patients().all())?);
+            keys.push(try_time(|| ask(app, &line))?);
+        }
+    }
+    println!("{PEOPLE} people on the list");
+    tell("read all of them", &reads);
+    tell("what one key asks for", &keys);
+    tell_ratio("a key to reading all", median_ratio(&keys, &reads));
     Ok(())
 }
 
@@ -63,10 +82,36 @@ fn fill(folder: &Path) -> Result<(), Trouble> {
             look(vault, id, CheckInKind::During, number)?;
             look(vault, id, CheckInKind::NextMorning, number)?;
         }
+        for number in 0..PEOPLE {
+            vault.patients().add(&person(number))?;
+        }
         Ok(())
     })?;
     vault.settle()?;
     Ok(())
+}
+
+/// Somebody invented; one in eight is to be looked at again.
+fn person(number: i64) -> Patient {
+    const FIRST: [&str; 8] = [
+        "Quiet", "Blue", "Ámbar", "Green", "Still", "Warm", "Old", "Ñandú",
+    ];
+    const SECOND: [&str; 5] = ["Lantern", "Kettle", "Ladder", "River", "Lamp"];
+    let one_of = |names: &[&'static str], at: i64| {
+        let place = usize::try_from(at).unwrap_or(0) % names.len();
+        names.get(place).copied().unwrap_or_default()
+    };
+    Patient {
+        alias: format!(
+            "{} {} {number}",
+            one_of(&FIRST, number),
+            one_of(&SECOND, number / 8)
+        ),
+        since: at(0),
+        pairing: None,
+        seen_at: Some(at(number)),
+        review_on: (number % 8 == 0).then_some(Day(20_000)),
+    }
 }
 
 /// The last one is an hour before "now".

@@ -14,7 +14,7 @@ export async function show() {
   const found = make("div", {});
   const count = make("p", { class: "hint", id: "count" });
   const input = make("input", {
-    id: "find", type: "search", autocomplete: "off", spellcheck: "false", maxlength: "60", "aria-describedby": "find-hint", props: { value: wanted },
+    id: "find", type: "text", inputmode: "search", autocomplete: "off", spellcheck: "false", maxlength: "60", "aria-describedby": "find-hint", props: { value: wanted },
     on: { input: () => look(input.value) },
   });
   const fill = ({ patients, count_text: text }) => {
@@ -48,4 +48,4 @@ export async function show() {
   };
 }
 
-const one = ({ id, alias, text, due }) => rowTo(`#/patients/${id}`, alias, text, { "data-patient": id, ...(due && { class: "row row--link row--due" }) });
+const one = ({ id, alias, text }) => rowTo(`#/patients/${id}`, alias, text, { "data-patient": id });
