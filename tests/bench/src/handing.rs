@@ -6,6 +6,7 @@ use handoff::{
 };
 
 use crate::clock::{median, quantile, tell, tell_ratio, try_time};
+use crate::quarter;
 use crate::trouble::Trouble;
 
 /// An invented moment: 25 November 2026, in milliseconds since 1970.
@@ -36,7 +37,24 @@ pub(crate) fn measure() -> Result<(), Trouble> {
             until_done(size, loss)?;
         }
     }
+    quarter::measure()?;
     sealing()
+}
+
+/// A payload sealed for a paired device.
+///
+/// # Errors
+/// [`Trouble::Answer`] when it is refused.
+pub(crate) fn sealed(payload: &[u8]) -> Result<Vec<u8>, Trouble> {
+    let (keys, pairing) = pair(1, 2)?;
+    let what = Outgoing {
+        purpose: Purpose::History,
+        counter: 7,
+        issued_at_ms: NOW,
+        expires_at_ms: NOW + DAY,
+        payload,
+    };
+    seal(&pairing, &keys, &what, &mut random).map_err(|_| Trouble::Answer(NAME))
 }
 
 /// Frames shown until the parcel is whole, against as many as a perfect code would need.

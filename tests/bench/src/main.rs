@@ -20,6 +20,7 @@ mod handing;
 mod judge;
 mod looking;
 mod place;
+mod quarter;
 mod reading;
 mod request;
 mod screen;

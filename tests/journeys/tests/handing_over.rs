@@ -8,6 +8,7 @@ use journeys::phone::Phone;
 
 in_both_engines!(
     a_plan_goes_over_and_a_history_comes_back,
+    a_care_plan_goes_from_the_office_to_a_worker,
     who_is_not_paired_needs_the_eight_words,
     what_is_meant_for_somebody_else_is_refused,
     without_a_camera_a_photo_or_a_file_will_do,
@@ -103,6 +104,36 @@ fn practise(patient: &mut Phone) {
     patient.expect("#plan");
     patient.picture("home-with-a-plan");
     assert!(patient.words().contains("A flare-up today"));
+}
+
+fn a_care_plan_goes_from_the_office_to_a_worker(office: &mut Phone) {
+    let mut worker = Phone::new(office.kind(), "the worker's phone");
+    with_card(office, "Blue Kettle");
+    with_card(&mut worker, "Green Ladder");
+    pair(office, &mut worker);
+    office.open("people");
+    office.write_down_somebody("boat", &mut |_, _| ());
+    office.picture("care-plan-typed");
+    office.tap("#give");
+    office.expect_screen("hand/give/whom");
+    office.tap("[data-answer]");
+    office.picture("care-plan-leaves");
+    let plan = office.show_it();
+    office.picture("care-plan-shown");
+    office.tap("#done");
+
+    worker.open("hand/scan/parcel");
+    assert_eq!(worker.take_photos(&plan), "hand/question");
+    worker.picture("care-plan-question");
+    assert!(worker.words().contains("Blue Kettle"));
+    worker.tap("#yes");
+    worker.picture("care-plan-taken");
+    worker.open("people");
+    worker.tap("[data-person]");
+    worker.picture("care-plan-person");
+    assert!(worker.words().contains("Stand aid"));
+    worker.tap("[data-move=bed_to_chair]");
+    worker.picture("care-plan-move");
 }
 
 fn who_is_not_paired_needs_the_eight_words(clinician: &mut Phone) {
