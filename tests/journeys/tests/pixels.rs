@@ -32,7 +32,8 @@ const letters = (count) => Array.from({ length: count }, () => {
   seed = (seed * 48271) % 2147483647;
   return 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789 '[seed % 63];
 }).join('').trim();
-await ask('plan_set', { id, field: 'notes', value: letters(1000) });
+await ask('plan_set', { id, field: 'notes', value: letters(700) });
+await ask('plan_set', { id, field: 'why', value: letters(200) });
 for (const at of [1, 2, 3]) await ask('plan_set', { id, field: `cue_${at}`, value: letters(200) });
 return 'done';";
 
