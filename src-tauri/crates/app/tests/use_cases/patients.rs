@@ -69,6 +69,40 @@ fn whoever_a_plan_is_for_or_whose_history_comes_is_on_the_list() {
     assert_eq!(page["text"], "Last seen 25 November 2026.");
 }
 
+/// Looked at before the plan is handed over, the list has them by name; then their phone is known.
+#[test]
+fn somebody_who_is_on_the_list_by_name_is_not_there_twice_once_their_phone_is_known() {
+    let (clinician, patient) = (
+        clinician(),
+        TestPhone::of("orchard", "lift", "Green Ladder"),
+    );
+    let pairing = pair(&clinician, &patient);
+    let id = plan(&clinician, "sore_back", "Green Ladder");
+    assert_eq!(names(&clinician, ""), ["Green Ladder"]);
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    assert_eq!(names(&clinician, ""), ["Green Ladder"]);
+    let page = of_name(&clinician, "Green");
+    assert_eq!(page["pairing"], json!(pairing));
+    assert_eq!(page["plans"].as_array().map(Vec::len), Some(1));
+}
+
+/// Two people of one name: a plan is put to neither by a guess.
+#[test]
+fn a_name_that_two_have_decides_nothing() {
+    let phone = clinician();
+    for _ in 0..2 {
+        phone.ask(json!({"do": "patient_new", "alias": "Quiet Lantern"}));
+    }
+    plan(&phone, "sore_hip", "Quiet Lantern");
+    assert_eq!(names(&phone, ""), ["Quiet Lantern", "Quiet Lantern"]);
+    let mut listed = phone.ask(json!({"do": "patients"}));
+    for at in 0..2 {
+        let id = listed["patients"][at]["id"].take();
+        let page = phone.ask(json!({"do": "patient", "id": id}));
+        assert_eq!(page["plans"], json!([]));
+    }
+}
+
 #[test]
 fn a_version_says_what_changed_and_why_and_the_person_is_told_why() {
     let (clinician, patient) = (

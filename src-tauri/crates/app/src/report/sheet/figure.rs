@@ -29,7 +29,7 @@ pub(super) struct Stroke {
     pub(super) grey: f32,
 }
 
-/// Half across the head, in metres (drawn only, nothing is worked out with it).
+/// Half across the head, in metres. This and all that follows is drawn only, nothing is worked out with it: house rules.
 pub(super) const HEAD: f32 = 0.105;
 /// How dark the head and the outline of the load are.
 pub(super) const DARK: f32 = 0.25;

@@ -9,10 +9,10 @@ pub(super) const MARGIN: f32 = 45.0;
 /// and the most that a symbol takes with its quiet zone, 55 and 79 mm. House rule.
 const MODULE: f32 = 1.2;
 const SYMBOL: (f32, f32) = (156.0, 225.0);
-/// Height of the pictures where there is no symbol beside them, and the most of them.
+/// Height of the pictures where there is no symbol beside them, and the most of them. House rules.
 const PICTURES: f32 = 130.0;
 const MOST_PICTURES: usize = 3;
-/// Space between pictures and symbol.
+/// Space between pictures and symbol. House rule.
 const GAP: f32 = 14.0;
 /// Light modules round a symbol (ISO/IEC 18004).
 pub(super) const QUIET: usize = 4;
