@@ -166,6 +166,8 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         of(kilograms()),
         btree_map(one(HeightWord::ALL), kilograms(), 0..3),
         of(pain()),
+        weighted(0.3, (1u32..=40).prop_map(Repetitions::of)),
+        weighted(0.3, (1u32..=6).prop_map(Repetitions::of)),
     );
     let ways = (
         of(btree_set(one(Way::ALL), 1..5)),
@@ -181,6 +183,8 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         validity,
         max: limits.0,
         max_by_height: limits.1,
+        times_a_bout: limits.3,
+        bouts_a_day: limits.4,
         pain_ceiling: limits.2,
         allowed: ways.0,
         avoid: ways.1,
@@ -231,13 +235,14 @@ pub fn history() -> impl Strategy<Value = History> {
 /// Any request.
 pub fn request() -> impl Strategy<Value = Request> {
     let recent = btree_map(one(Way::ALL), 0u32..20, 0..6).prop_map(RecentUse);
-    (person(), task(), of(plan()), of(history()), recent).prop_map(
-        |(person, task, plan, history, recent)| Request {
+    (person(), task(), of(plan()), of(history()), recent, 0u32..8).prop_map(
+        |(person, task, plan, history, recent, bouts_today)| Request {
             person,
             task,
             plan,
             history,
             recent,
+            bouts_today,
         },
     )
 }

@@ -280,6 +280,13 @@ impl Example {
         self
     }
 
+    /// This many goes of lifting are done today.
+    #[must_use]
+    pub const fn bouts_today(mut self, done: u32) -> Self {
+        self.request.bouts_today = done;
+        self
+    }
+
     /// What the judgement says.
     #[must_use]
     pub fn ask(&self) -> Answer {

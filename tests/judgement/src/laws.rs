@@ -4,8 +4,8 @@ use lifting::advise::advice::{Advice, Caution, Outcome};
 use lifting::advise::change::{Change, ChangeStep};
 use lifting::advise::{Request, judge};
 use lifting::body::{BackState, Balance, Condition, Kneeling, Region, WarningSign};
-use lifting::plan::Validity;
-use lifting::quantity::{Kilograms, PainScore};
+use lifting::plan::{Plan, Validity};
+use lifting::quantity::{Kilograms, PainScore, Repetitions};
 use lifting::reason::{ReasonId, Value};
 use lifting::rules::warning_signs;
 use lifting::task::LoadMass;
@@ -243,6 +243,7 @@ fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) 
     if plan.max.is_some_and(heavier) && advice.outcome.permissiveness() > 1 {
         broken.push("over the plan's ceiling: do not lift".into());
     }
+    how_often_the_plan_allows(request, plan, advice, broken);
     if let Some(ceiling) = plan.pain_ceiling {
         let over = Region::ALL
             .iter()
@@ -266,6 +267,28 @@ fn signs_and_plan(request: &Request, advice: &Advice, broken: &mut Vec<String>) 
     let over = |heaviest: Kilograms| plan.max.is_some_and(|max| heaviest > max);
     if advice.heaviest_today.is_some_and(over) {
         broken.push("the heaviest load today is over the plan's ceiling".into());
+    }
+}
+
+fn how_often_the_plan_allows(
+    request: &Request,
+    plan: &Plan,
+    advice: &Advice,
+    broken: &mut Vec<String>,
+) {
+    let lifts = advice.outcome.permissiveness() > 1;
+    let hours = request.task.span.map_or(1.0, |span| span.value() / 60.0);
+    let in_one_go = |times: Repetitions| f64::from(times.count()) / hours.max(1.0);
+    let too_often = plan.times_a_bout.is_some_and(|most| {
+        let asked = request.task.repetitions;
+        asked.is_none_or(|times| in_one_go(times) > f64::from(most.count()))
+    });
+    if too_often && lifts {
+        broken.push("more in one go than the plan allows: do not lift".into());
+    }
+    let done = request.bouts_today;
+    if lifts && plan.bouts_a_day.is_some_and(|most| done >= most.count()) {
+        broken.push("the plan's goes are done for today: do not lift".into());
     }
 }
 

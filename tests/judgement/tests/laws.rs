@@ -91,6 +91,13 @@ proptest! {
     }
 
     #[test]
+    fn more_goes_today_are_never_more_permissive(request in any::request(), more in 1u32..8) {
+        let mut harder = request.clone();
+        harder.bouts_today += more;
+        harder_never_more(&request, &harder)?;
+    }
+
+    #[test]
     fn a_plan_without_bands_is_never_more_permissive_than_none(request in any::request()) {
         let mut without = request.clone();
         without.plan = None;

@@ -1,7 +1,7 @@
 //! What a clinician has set for one person, as far as one judgement needs it.
 
 use crate::body::Region;
-use crate::quantity::{Kilograms, PainScore, Weeks};
+use crate::quantity::{Kilograms, PainScore, Repetitions, Weeks};
 use crate::task::HeightWord;
 use crate::way::Way;
 use std::collections::{BTreeMap, BTreeSet};
@@ -46,6 +46,10 @@ pub struct Plan {
     pub max: Option<Kilograms>,
     /// Ceilings by start height.
     pub max_by_height: BTreeMap<HeightWord, Kilograms>,
+    /// Most lifts in one go.
+    pub times_a_bout: Option<Repetitions>,
+    /// Most goes in a day.
+    pub bouts_a_day: Option<Repetitions>,
     /// Ways that may be used; when present, no other way may.
     pub allowed: Option<BTreeSet<Way>>,
     /// Ways ruled out.
@@ -93,6 +97,8 @@ impl Plan {
             validity: Validity::Valid,
             max: None,
             max_by_height: BTreeMap::new(),
+            times_a_bout: None,
+            bouts_a_day: None,
             allowed: None,
             avoid: BTreeSet::new(),
             prefer: BTreeSet::new(),

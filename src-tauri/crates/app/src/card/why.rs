@@ -9,10 +9,12 @@ use lifting::way::Way;
 use ReasonId as Id;
 
 /// What ends a task as it stands, most telling first.
-const AGAINST: [ReasonId; 12] = [
+const AGAINST: [ReasonId; 14] = [
     Id::OverPlanCeiling,
     Id::OverPainCeiling,
     Id::PainNotAsked,
+    Id::PlanBoutsDone,
+    Id::OverPlanTimes,
     Id::PregnancyLowOrOverhead,
     Id::HerniaHeavy,
     Id::HighAndUnsteady,

@@ -141,6 +141,7 @@ mod tests {
             given,
             kept: &none,
             whole_list_due: false,
+            times_a_bout: None,
         };
         to_record(&walk, &About::default(), moment::to_record(at(now)))
     }
@@ -223,6 +224,7 @@ mod tests {
             given: &passed_over,
             kept: &none,
             whole_list_due: false,
+            times_a_bout: None,
         };
         let now = moment::to_record(at("2026-11-04T09:00:00+01:00"));
         let about = to_record(&walk, &about, now);

@@ -143,6 +143,7 @@ mod tests {
             given,
             kept: &none,
             whole_list_due: false,
+            times_a_bout: None,
         };
         to_record(&walk, AT, None)
     }

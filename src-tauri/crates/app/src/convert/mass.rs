@@ -163,6 +163,7 @@ mod tests {
             given: answers,
             kept: &kept,
             whole_list_due: false,
+            times_a_bout: None,
         })
     }
 

@@ -9,6 +9,7 @@ pub(crate) mod figures;
 pub(crate) mod history;
 pub(crate) mod mass;
 pub(crate) mod moment;
+pub(crate) mod often;
 pub(crate) mod person;
 pub(crate) mod plan;
 pub(crate) mod practice;

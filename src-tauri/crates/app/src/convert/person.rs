@@ -87,6 +87,7 @@ mod tests {
             given,
             kept: &kept,
             whole_list_due: false,
+            times_a_bout: None,
         };
         to_judge(&walk, &record::About::default(), BTreeSet::new())
     }

@@ -4,7 +4,7 @@ use super::advice_back;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use lifting::body::Region;
 use lifting::plan::{PainBands, Plan, Validity};
-use lifting::quantity::{Kilograms, PainScore, Weeks};
+use lifting::quantity::{Kilograms, PainScore, Repetitions, Weeks};
 use lifting::task::HeightWord;
 use record::{Day, WayStanding};
 use std::collections::BTreeSet;
@@ -37,6 +37,8 @@ pub(crate) fn to_judge(plan: &record::Plan, now: DateTime<FixedOffset>) -> Plan 
                 ))
             })
             .collect(),
+        times_a_bout: plan.times_a_bout.map(Repetitions::of),
+        bouts_a_day: plan.bouts_a_day.map(Repetitions::of),
         allowed: None,
         avoid: of_standing(WayStanding::NotAllowed),
         prefer: of_standing(WayStanding::Preferred),

@@ -25,8 +25,8 @@ fn plan() -> record::Plan {
             start: record::HeightWord::Floor,
             grams: 8_000,
         }],
-        times_a_bout: None,
-        bouts_a_day: None,
+        times_a_bout: Some(5),
+        bouts_a_day: Some(4),
         pain_ceiling: record::Pain::new(5),
         next_morning: None,
         ways: [
@@ -75,6 +75,8 @@ fn every_limit_reaches_the_judgement() {
         judged.max_by_height.get(&HeightWord::Floor).copied(),
         mass(8.0)
     );
+    assert_eq!(judged.times_a_bout, Some(Repetitions::of(5)));
+    assert_eq!(judged.bouts_a_day, Some(Repetitions::of(4)));
     assert_eq!(judged.allowed, None);
     assert_eq!(judged.avoid, BTreeSet::from([Way::FreeBend]));
     assert_eq!(judged.prefer, BTreeSet::from([Way::Squat]));

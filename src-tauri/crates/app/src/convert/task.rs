@@ -1,6 +1,6 @@
 //! The task: from answers to the judgement and the record, and from the record back to answers.
 
-use super::mass;
+use super::{mass, often};
 use crate::walk::answer::{Answer, Answers, NumberUnit};
 use crate::walk::flow::Walk;
 use crate::walk::ids::QuestionId;
@@ -34,23 +34,6 @@ fn held(what: Option<&Answer>) -> Held {
     }
 }
 
-/// Lifts and minutes for an answer to "how often": the largest count and the shortest plausible span that
-/// the answer allows, so that no run is taken as lighter than it may be. House rule: a quick run has a lift
-/// every half minute, a slow one is spread over three to five hours, and "more than 30" is taken as 60.
-#[must_use]
-pub(crate) fn how_often(id: &str) -> Option<(u32, Option<u32>)> {
-    Some(match id {
-        "once" => (1, None),
-        "twice" => (2, None),
-        "few" => (10, Some(15)),
-        "some_fast" => (30, Some(15)),
-        "some_slow" => (30, Some(180)),
-        "many_fast" => (60, Some(30)),
-        "many_slow" => (60, Some(300)),
-        _ => return None,
-    })
-}
-
 fn chosen<'a>(walk: &Walk<'a>, question: QuestionId) -> Option<&'a str> {
     match walk.answer(question)? {
         Answer::Choice(id) => Some(id),
@@ -70,7 +53,7 @@ pub(crate) fn to_judge(walk: &Walk<'_>) -> Task {
         mass::SaidMass::to_load,
     );
     let held = held(walk.answer(QuestionId::What));
-    let often = chosen(walk, QuestionId::Often).and_then(how_often);
+    let often = often::of(walk);
     Task {
         awkward: Some(held.awkward),
         coupling: Some(held.coupling),
@@ -100,7 +83,7 @@ pub(crate) fn to_record(walk: &Walk<'_>) -> record::Task {
         Coupling::Poor => record::Coupling::Poor,
     };
     let often = chosen(walk, QuestionId::Often);
-    let counts = often.and_then(how_often);
+    let counts = often::of(walk);
     // Before the thing itself was named, nothing about its grip was said.
     let is_named = walk.has(QuestionId::What);
     record::Task {
@@ -157,6 +140,7 @@ mod tests {
             given,
             kept: &kept,
             whole_list_due: false,
+            times_a_bout: None,
         })
     }
 
@@ -208,24 +192,6 @@ mod tests {
                 high: None
             }
         );
-    }
-
-    #[test]
-    fn more_often_is_never_taken_as_fewer_or_slower() {
-        let rate = |id: &str| {
-            let (count, minutes) = how_often(id).unwrap();
-            f64::from(count) / f64::from(minutes.unwrap_or(15).max(15))
-        };
-        for (less, more) in [
-            ("once", "twice"),
-            ("twice", "few"),
-            ("few", "some_fast"),
-            ("some_fast", "many_fast"),
-        ] {
-            assert!(how_often(less).unwrap().0 < how_often(more).unwrap().0);
-            assert!(rate(less) <= rate(more), "{less} to {more}");
-        }
-        assert!(rate("some_slow") <= rate("many_slow"));
     }
 
     #[test]

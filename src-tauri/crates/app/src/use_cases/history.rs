@@ -157,6 +157,7 @@ pub(crate) fn history_entry(call: &mut Call<'_>, asked: OneEntry) -> Result<Whol
         given: &answers,
         kept: &kept,
         whole_list_due: false,
+        times_a_bout: None,
     };
     Ok(WholeEntry {
         entry: entry(vault, id, &lift, call.now, reader)?,

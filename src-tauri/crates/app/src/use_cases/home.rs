@@ -229,5 +229,6 @@ fn with_walk<T>(answers: &Answers, read: impl FnOnce(&Walk<'_>) -> T) -> T {
         given: answers,
         kept: &kept,
         whole_list_due: false,
+        times_a_bout: None,
     })
 }

@@ -82,6 +82,7 @@ pub(crate) fn saved_keep(call: &mut Call<'_>, asked: KeepTask) -> Result<Kept, F
         given: &answers,
         kept: &kept,
         whole_list_due: false,
+        times_a_bout: None,
     };
     if !walk.is_complete(Group::Task) {
         return Err(Failure::at(ErrorCode::AnswerNeeded, "from"));

@@ -68,6 +68,7 @@ fn view(call: &Call<'_>) -> Result<SettingsView, Failure> {
         given: &answers,
         kept: &none,
         whole_list_due: false,
+        times_a_bout: None,
     };
     Ok(SettingsView {
         r#use: kept.used_for.id(),

@@ -66,6 +66,8 @@ pub(crate) struct Walk<'a> {
     pub(crate) kept: &'a Answers,
     /// Whether the whole list of warning signs is due.
     pub(crate) whole_list_due: bool,
+    /// Most lifts in one go, where a plan that is followed says so.
+    pub(crate) times_a_bout: Option<u32>,
 }
 
 impl<'a> Walk<'a> {

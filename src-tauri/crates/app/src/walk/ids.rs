@@ -60,6 +60,8 @@ question_ids!(
     Reach = "reach",
     /// How many times, over how long.
     Often = "often",
+    /// Whether it stays within what the plan says in one go.
+    OftenInPlan = "often_in_plan",
     /// Back pain now.
     Back = "back",
     /// How the back behaves today.

@@ -60,7 +60,7 @@ fn question_page(
         question: QuestionView {
             id: id.id(),
             kind: asked.kind.id(),
-            title: reader.title(id),
+            title: title_of(walk, id, reader),
             hint: reader.optional(id, "hint"),
             why: reader.optional(id, "why"),
             options: options.collect(),
@@ -79,6 +79,16 @@ fn question_page(
         },
         back,
         title_bar: title_bar(walk.purpose, asked.group, reader),
+    }
+}
+
+/// The question itself; where it is about what the plan says, with the plan's number.
+fn title_of(walk: &Walk<'_>, id: QuestionId, reader: Reader<'_>) -> String {
+    match (id, walk.times_a_bout) {
+        (QuestionId::OftenInPlan, Some(count)) => reader
+            .words
+            .format("question-often-in-plan", &[("count", count.into())]),
+        _ => reader.title(id),
     }
 }
 

@@ -9,7 +9,9 @@ use lifting::way::Way;
 /// What stands for a value that is not known: messages choose other words by it.
 const NOT_KNOWN: &str = "none";
 /// Values without which a message has other words ready.
-const MAY_BE_UNKNOWN: [&str; 6] = ["guess", "high", "overdue", "pain", "people", "what"];
+const MAY_BE_UNKNOWN: [&str; 7] = [
+    "guess", "high", "overdue", "pain", "people", "times", "what",
+];
 /// Values that a rule always gives, with the message to show if one should be missing after all.
 const ALWAYS_GIVEN: [(&str, &str); 10] = [
     ("distance", "value-unknown"),

@@ -145,6 +145,7 @@ plan-often-day =
         [one] { $count } go a day.
        *[other] Up to { $count } goes a day.
     }
+plan-often-noted = { $count } noted today.
 plan-pain-ceiling = No lifting with pain above { $pain } out of 10.
 plan-morning-back-to-usual = The next morning it is back to usual.
 plan-morning-no-worse = The next morning it is no worse than before.

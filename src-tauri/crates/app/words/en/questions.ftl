@@ -135,6 +135,12 @@ question-often-some-slow = 11 to 30 times, over some hours
 question-often-many-fast = More than 30 times, in less than an hour
 question-often-many-slow = More than 30 times, over some hours
 
+question-often-in-plan = Your plan says up to { $count } in one go. Will it be more?
+question-often-in-plan-hint = Rest and do something else before the next go.
+question-often-in-plan-row = More than the plan says
+question-often-in-plan-within = No, I stop there and rest
+question-often-in-plan-more = Yes, more in one go
+
 ## Your body today
 
 question-back = How much does your back hurt right now?

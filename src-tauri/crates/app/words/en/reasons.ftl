@@ -47,6 +47,22 @@ reason-over-plan-ceiling =
         [yes] This may be more.
        *[none] This is more.
     }
+because-over-plan-times = your plan says { $max } in one go at most
+reason-over-plan-times =
+    Your plan says { $max } in one go at most. { $times ->
+        [none] How often is not known, so tell us first.
+       *[other] You say up to { $times }.
+    }
+because-plan-bouts-done =
+    your plan says { $max ->
+        [one] { $max } go
+       *[other] { $max } goes
+    } a day at most, and today's are done
+reason-plan-bouts-done =
+    Your plan says { $max ->
+        [one] { $max } go
+       *[other] { $max } goes
+    } a day at most. You noted { $done } today.
 because-over-pain-ceiling = pain in { $region } is { $pain } and your plan says { $max } at most
 reason-over-pain-ceiling = Pain in { $region } is { $pain } of 10. Your plan says { $max } at most for lifting.
 because-pain-not-asked = pain in { $region } is not known and your plan says { $max } at most

@@ -145,6 +145,7 @@ plan-often-day =
         [one] { $count } tanda al día.
        *[other] Hasta { $count } tandas al día.
     }
+plan-often-noted = Hoy van { $count }.
 plan-pain-ceiling = No levantar con dolor de más de { $pain } de 10.
 plan-morning-back-to-usual = A la mañana siguiente está como siempre.
 plan-morning-no-worse = A la mañana siguiente no está peor que antes.

@@ -135,6 +135,12 @@ question-often-some-slow = De 11 a 30 veces, en varias horas
 question-often-many-fast = Más de 30 veces, en menos de una hora
 question-often-many-slow = Más de 30 veces, en varias horas
 
+question-often-in-plan = Su plan dice hasta { $count } veces seguidas. ¿Serán más?
+question-often-in-plan-hint = Descanse y haga otra cosa antes de la siguiente tanda.
+question-often-in-plan-row = Más de lo que dice el plan
+question-often-in-plan-within = No, paro ahí y descanso
+question-often-in-plan-more = Sí, más veces seguidas
+
 ## Su cuerpo hoy
 
 question-back = ¿Cuánto le duele la espalda ahora?

@@ -47,6 +47,22 @@ reason-over-plan-ceiling =
         [yes] Esto puede ser más.
        *[none] Esto es más.
     }
+because-over-plan-times = su plan dice { $max } veces seguidas como mucho
+reason-over-plan-times =
+    Su plan dice { $max } veces seguidas como mucho. { $times ->
+        [none] No se sabe cuántas serán, así que díganoslo antes.
+       *[other] Usted dice hasta { $times }.
+    }
+because-plan-bouts-done =
+    su plan dice { $max ->
+        [one] { $max } tanda
+       *[other] { $max } tandas
+    } al día como mucho, y las de hoy ya están hechas
+reason-plan-bouts-done =
+    Su plan dice { $max ->
+        [one] { $max } tanda
+       *[other] { $max } tandas
+    } al día como mucho. Usted anotó { $done } hoy.
 because-over-pain-ceiling = el dolor en { $region } es { $pain } y su plan dice { $max } como mucho
 reason-over-pain-ceiling = El dolor en { $region } es { $pain } de 10. Su plan dice { $max } como mucho para levantar.
 because-pain-not-asked = no se sabe el dolor en { $region } y su plan dice { $max } como mucho

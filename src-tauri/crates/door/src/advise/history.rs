@@ -39,7 +39,7 @@ impl HistoryWire {
     }
 }
 
-/// How often each way was used in the last two weeks, as it stands on the wire.
+/// How often each way was used in the last two weeks, and goes done today, as it stands on the wire.
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct RecentWire {
@@ -49,11 +49,20 @@ pub(crate) struct RecentWire {
     free_bend: Option<u32>,
     golfer: Option<u32>,
     upright: Option<u32>,
+    bouts_today: Option<u32>,
+}
+
+/// What happened lately.
+pub(crate) struct Recent {
+    /// Ways used.
+    pub(crate) used: RecentUse,
+    /// Goes of lifting done today.
+    pub(crate) bouts_today: u32,
 }
 
 impl RecentWire {
     /// The counts, every one checked.
-    pub(crate) fn checked(self) -> Result<RecentUse, DoorError> {
+    pub(crate) fn checked(self) -> Result<Recent, DoorError> {
         let given = [
             (Way::HipHinge, self.hinge),
             (Way::Squat, self.squat),
@@ -68,6 +77,10 @@ impl RecentWire {
                 counts.insert(way, count);
             }
         }
-        Ok(RecentUse(counts))
+        let bouts_today = RECENT.count("bouts_today", self.bouts_today, MOST)?;
+        Ok(Recent {
+            used: RecentUse(counts),
+            bouts_today: bouts_today.unwrap_or(0),
+        })
     }
 }

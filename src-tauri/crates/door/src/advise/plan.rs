@@ -6,7 +6,7 @@ use crate::fields::{PartFields, fields_of};
 use crate::section::Section;
 use lifting::body::Region;
 use lifting::plan::{PainBands, Plan, Validity};
-use lifting::quantity::{Kilograms, PainScore, Weeks};
+use lifting::quantity::{Kilograms, PainScore, Repetitions, Weeks};
 use lifting::task::HeightWord;
 use lifting::way::Way;
 use serde::Deserialize;
@@ -22,6 +22,8 @@ pub(crate) struct PlanWire {
     weeks_overdue: Option<f64>,
     max_kg: Option<f64>,
     max_by_height: Option<CeilingsWire>,
+    times_a_bout: Option<u32>,
+    bouts_a_day: Option<u32>,
     allowed: Option<Vec<Choice<Way>>>,
     avoid: Option<Vec<Choice<Way>>>,
     prefer: Option<Vec<Choice<Way>>>,
@@ -105,6 +107,8 @@ impl PlanWire {
             validity: validity(self.valid, self.weeks_overdue)?,
             max,
             max_by_height: self.max_by_height.unwrap_or_default().checked()?,
+            times_a_bout: PLAN.quantity("times_a_bout", self.times_a_bout, Repetitions::new)?,
+            bouts_a_day: PLAN.quantity("bouts_a_day", self.bouts_a_day, Repetitions::new)?,
             allowed,
             avoid,
             prefer,

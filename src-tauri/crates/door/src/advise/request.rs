@@ -100,7 +100,8 @@ impl AdviseWire {
             task,
             plan,
             history,
-            recent,
+            recent: recent.used,
+            bouts_today: recent.bouts_today,
         })))
     }
 }

@@ -87,6 +87,8 @@ pub struct Facts<'a> {
     pub per_minute: f64,
     /// Hours of lifting for the equation.
     pub hours: f64,
+    /// Goes of lifting done today.
+    pub bouts_today: u32,
 }
 
 impl<'a> Facts<'a> {
@@ -153,6 +155,7 @@ impl<'a> Facts<'a> {
             repetitions,
             per_minute: per_minute(task, repetitions),
             hours: hours(task, repetitions),
+            bouts_today: request.bouts_today,
         }
     }
 
@@ -188,9 +191,12 @@ impl<'a> Facts<'a> {
     /// Whether this is a long run of bends; how often not asked counts as one.
     #[must_use]
     pub fn long_run(&self) -> bool {
-        if self.task.repetitions.is_none() {
-            return true;
-        }
+        self.task.repetitions.is_none() || self.lifts_in_one_go() > LONG_RUN
+    }
+
+    /// Lifts that fall into one hour at most: what counts as one go. House rule.
+    #[must_use]
+    pub fn lifts_in_one_go(&self) -> f64 {
         let count = f64::from(self.repetitions.count());
         let within_an_hour = self.task.span.map_or(1.0, |span| {
             if span.value() > 60.0 {
@@ -199,7 +205,16 @@ impl<'a> Facts<'a> {
                 1.0
             }
         });
-        count * within_an_hour > LONG_RUN
+        count * within_an_hour
+    }
+
+    /// Whether it is more lifts in one go than the plan allows; how often not asked may be any number.
+    #[must_use]
+    pub fn over_times_a_bout(&self) -> bool {
+        let most = self.plan.and_then(|plan| plan.times_a_bout);
+        most.is_some_and(|most| {
+            self.task.repetitions.is_none() || self.lifts_in_one_go() > f64::from(most.count())
+        })
     }
 
     /// The lowest the hands go.

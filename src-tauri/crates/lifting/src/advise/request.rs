@@ -40,6 +40,8 @@ pub struct Request {
     pub history: Option<History>,
     /// Ways used lately.
     pub recent: RecentUse,
+    /// Goes of lifting done today, as far as they are known; a go nobody noted cannot be counted.
+    pub bouts_today: u32,
 }
 
 impl Request {
@@ -52,6 +54,7 @@ impl Request {
             plan: None,
             history: None,
             recent: RecentUse(BTreeMap::new()),
+            bouts_today: 0,
         }
     }
 }

@@ -165,9 +165,12 @@ fn carry_in_stages(request: &Request, facts: &Facts<'_>) -> Option<Change> {
 }
 
 fn shorten_bout(request: &Request, facts: &Facts<'_>) -> Option<Change> {
-    BOUTS
-        .iter()
-        .map(|count| Repetitions::of(*count))
+    let planned = facts.plan.and_then(|plan| plan.times_a_bout);
+    let mut bouts: Vec<Repetitions> = BOUTS.map(Repetitions::of).into_iter().collect();
+    bouts.extend(planned);
+    bouts.sort_by(|one, other| other.cmp(one));
+    bouts
+        .into_iter()
         .filter(|bout| *bout < facts.repetitions)
         .find_map(|to| single(request, ChangeStep::ShortenBout { to }))
 }
@@ -276,8 +279,10 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
         Some(_) => facts.repetitions.times(2),
         None => facts.repetitions,
     };
-    if most_lifts > TEN {
-        steps.push(ChangeStep::ShortenBout { to: TEN });
+    let planned = facts.plan.and_then(|plan| plan.times_a_bout);
+    let longest = planned.map_or(TEN, |planned| planned.min(TEN));
+    if most_lifts > longest {
+        steps.push(ChangeStep::ShortenBout { to: longest });
     }
     if let Some(mass) = halved {
         steps.push(ChangeStep::Split {

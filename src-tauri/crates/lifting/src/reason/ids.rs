@@ -58,6 +58,10 @@ reasons! {
     // 3. The plan
     /// Heavier than the plan's ceiling. Arguments `mass` when known, `max`.
     OverPlanCeiling = "over_plan_ceiling": 3, Plan, "plan", House;
+    /// More lifts in one go than the plan allows. Arguments `times` when asked, `max`.
+    OverPlanTimes = "over_plan_times": 3, Plan, "plan", House;
+    /// As many goes as the plan allows in a day are done. Arguments `done`, `max`.
+    PlanBoutsDone = "plan_bouts_done": 3, Plan, "plan", House;
     /// A region hurts more than the plan allows. Arguments `region`, `pain`, `max`.
     OverPainCeiling = "over_pain_ceiling": 3, Plan, "plan", House;
     /// The plan has a pain ceiling, and pain in back or a knee was not asked. Arguments `region`, `max`.

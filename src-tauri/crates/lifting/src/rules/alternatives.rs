@@ -33,6 +33,9 @@ pub fn of(
         }
         Outcome::DoNotLift { .. } => {
             offered.extend(around_the_lift(facts));
+            if said(ReasonId::OverPlanTimes) || said(ReasonId::PlanBoutsDone) {
+                offered.insert(Alternative::SpreadOverDays);
+            }
             if said(ReasonId::OverPainCeiling)
                 || (facts.plan.is_some() && facts.standing != Standing::Valid)
             {

@@ -43,7 +43,14 @@ pub fn of(
     if facts.plan.is_some() && facts.standing != Standing::Valid {
         cautions.insert(Caution::PlanExpired);
     }
-    if said(ReasonId::OverPlanCeiling) {
+    if [
+        ReasonId::OverPlanCeiling,
+        ReasonId::OverPlanTimes,
+        ReasonId::PlanBoutsDone,
+    ]
+    .into_iter()
+    .any(said)
+    {
         cautions.insert(Caution::OverPlanCeiling);
     }
     if said(ReasonId::OverPainCeiling) {

@@ -4,7 +4,8 @@
 use super::who::recent_surgery;
 use crate::advise::facts::{Facts, Rated, Standing};
 use crate::body::Region;
-use crate::quantity::PainScore;
+use crate::plan::Plan;
+use crate::quantity::{PainScore, Repetitions};
 use crate::reason::{Reason, ReasonId, Value};
 use crate::way::Way;
 
@@ -34,6 +35,7 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
             found.notes.push(Reason::of(ReasonId::SurgeonLimit));
         }
     }
+    found.against.extend(how_often(facts, plan));
     if let Some(ceiling) = plan.pain_ceiling {
         for (region, rated) in rated_regions(facts) {
             if !rated.asked {
@@ -65,6 +67,26 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
         }
     }
     found
+}
+
+/// What the plan says of how often: lifts in one go, goes in a day.
+fn how_often(facts: &Facts<'_>, plan: &Plan) -> Vec<Reason> {
+    let in_one_go = plan.times_a_bout.filter(|_| facts.over_times_a_bout());
+    let in_one_go = in_one_go.map(|max| {
+        let reason = Reason::of(ReasonId::OverPlanTimes).with("max", Value::Count(max));
+        match facts.task.repetitions {
+            Some(times) => reason.with("times", Value::Count(times)),
+            None => reason,
+        }
+    });
+    let done = facts.bouts_today;
+    let in_a_day = plan.bouts_a_day.filter(|max| done >= max.count());
+    let in_a_day = in_a_day.map(|max| {
+        Reason::of(ReasonId::PlanBoutsDone)
+            .with("max", Value::Count(max))
+            .with("done", Value::Count(Repetitions::of(done)))
+    });
+    in_one_go.into_iter().chain(in_a_day).collect()
 }
 
 /// Whether the plan puts a way first. Only while it holds: past its review date that lapses, as relaxations do.

@@ -53,6 +53,7 @@ pub(crate) fn today(call: &Call<'_>) -> Result<Today, Failure> {
         given: &answers,
         kept: &none,
         whole_list_due: !listed,
+        times_a_bout: None,
     };
     Ok(Today {
         person: person::to_judge(&walk, &kept, open_signs(vault)?),

@@ -8,7 +8,7 @@ use crate::use_cases::plan::following::{expired_note, from_text};
 use crate::use_cases::plan::lines;
 use crate::use_cases::plan::practice::today;
 use crate::walk::page::{AdvicePage, Page};
-use chrono::{DateTime, Duration, FixedOffset};
+use chrono::{DateTime, Duration, FixedOffset, NaiveTime};
 use lifting::advise::advice::Advice;
 use lifting::advise::facts::Facts;
 use lifting::advise::{RecentUse, Request, advise, care_needed};
@@ -42,6 +42,7 @@ pub(crate) fn request(call: &Call<'_>, standing: &Standing) -> Result<Request, F
     let person = person::to_judge(&walk, &standing.about, open_signs(vault)?);
     let mut request = Request::new(person, task::to_judge(&walk));
     request.recent = recent(vault, call.now)?;
+    request.bouts_today = goes_today(vault, call.now)?;
     put_plan(call, &mut request)?;
     Ok(request)
 }
@@ -97,6 +98,7 @@ pub(crate) fn page(call: &Call<'_>, standing: &Standing, judged: &Advice) -> Res
 fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
     let reader = call.reader()?;
     let followed = call.vault()?.followed().active()?;
+    let done = goes_today(call.vault()?, call.now)?;
     Ok(followed.map(|followed| {
         let title = lines::title(&followed.plan, reader);
         let args = [
@@ -105,8 +107,13 @@ fn plan_text(call: &Call<'_>) -> Result<Option<String>, Failure> {
         ];
         let card = reader.words.format("plan-card", &args);
         let often = lines::often(&followed.plan, reader);
+        let noted = (done > 0 && followed.plan.bouts_a_day.is_some()).then(|| {
+            reader
+                .words
+                .format("plan-often-noted", &[("count", done.into())])
+        });
         let past = expired_note(&followed.plan, call.now, reader);
-        let parts = [Some(card), Some(often), past].into_iter().flatten();
+        let parts = [Some(card), Some(often), noted, past].into_iter().flatten();
         let said: Vec<String> = parts.filter(|part| !part.is_empty()).collect();
         said.join(" ")
     }))
@@ -136,6 +143,18 @@ pub(crate) fn open_signs(vault: &Vault) -> Result<BTreeSet<WarningSign>, Failure
     let open = vault.signs().open()?;
     let known = |id: &str| WarningSign::from_id(id).unwrap_or(WarningSign::FeverUnwell);
     Ok(open.iter().map(|sign| known(&sign.sign)).collect())
+}
+
+/// Lifts noted as done since midnight, each of them one go, however many times it was.
+fn goes_today(vault: &Vault, now: DateTime<FixedOffset>) -> Result<u32, Failure> {
+    let midnight = now.with_time(NaiveTime::MIN).earliest().unwrap_or(now);
+    let lifts = vault.lifts().newest(&LiftFilter {
+        done: Some(true),
+        since_ms: Some(midnight.timestamp_millis()),
+        limit: MOST_RECENT,
+        ..LiftFilter::default()
+    })?;
+    Ok(u32::try_from(lifts.len()).unwrap_or(MOST_RECENT))
 }
 
 /// How often each way was used in the last two weeks.

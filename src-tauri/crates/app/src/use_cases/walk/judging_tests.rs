@@ -1,4 +1,4 @@
-use super::recent;
+use super::{goes_today, recent};
 use crate::convert::{advice, body, moment};
 use crate::walk::answer::Answers;
 use crate::walk::flow::{Purpose, Walk};
@@ -23,6 +23,7 @@ fn lift(days_ago: i64, done: bool, way: Option<record::Way>) -> Lift {
         given: &none,
         kept: &none,
         whole_list_due: false,
+        times_a_bout: None,
     };
     let any = Request::new(
         Person::default(),
@@ -70,4 +71,10 @@ fn ways_used_in_the_last_two_weeks_are_counted() {
         used.into_iter().collect::<Vec<_>>(),
         [(Way::HipHinge, 1), (Way::Squat, 2)]
     );
+    assert_eq!(goes_today(&vault, now()).unwrap(), 0, "decided against");
+    let (today, yesterday) = (lift(0, true, None), lift(1, true, None));
+    for kept in [&today, &today, &yesterday] {
+        vault.lifts().add(kept).unwrap();
+    }
+    assert_eq!(goes_today(&vault, now()).unwrap(), 2);
 }

@@ -39,6 +39,8 @@ pub(crate) struct Standing {
     pub(crate) body: Option<BodyToday>,
     /// Whether the whole list of warning signs is due.
     pub(crate) whole_list_due: bool,
+    /// Most lifts in one go, where the plan that is followed says so.
+    pub(crate) times_a_bout: Option<u32>,
 }
 
 impl Standing {
@@ -108,6 +110,10 @@ impl Standing {
             kept,
             remembered,
             whole_list_due: !holds(about.signs_asked_at, WHOLE_LIST_EVERY),
+            times_a_bout: vault
+                .followed()
+                .active()?
+                .and_then(|followed| followed.plan.times_a_bout),
             about,
             body,
             draft,
@@ -154,6 +160,7 @@ impl Standing {
             given: &self.given,
             kept: &self.kept,
             whole_list_due: self.whole_list_due,
+            times_a_bout: self.times_a_bout,
         }
     }
 

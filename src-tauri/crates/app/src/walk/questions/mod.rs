@@ -30,6 +30,7 @@ pub(crate) const fn question(id: QuestionId) -> Question {
         QuestionId::Start => task::START,
         QuestionId::Reach => task::REACH,
         QuestionId::Often => task::OFTEN,
+        QuestionId::OftenInPlan => task::OFTEN_IN_PLAN,
         QuestionId::Back => body::BACK,
         QuestionId::BackState => body::BACK_STATE,
         QuestionId::KneeLeft => body::KNEE_LEFT,

@@ -1,5 +1,6 @@
 //! The thing to lift: what it is, how heavy, from where, how near, how often.
 
+use crate::convert::often;
 use crate::walk::flow::{Walk, for_a_lift};
 use crate::walk::ids::QuestionId;
 use crate::walk::measure::Measure;
@@ -115,4 +116,11 @@ pub(crate) const OFTEN: Question = task(
     ]),
     true,
     for_a_lift,
+);
+
+/// Whether it stays within what the plan allows in one go, where the answer to "how many times" leaves that open.
+pub(crate) const OFTEN_IN_PLAN: Question = task(
+    Kind::Choice(&[Choice::words("within"), Choice::words("more")]),
+    false,
+    |walk| walk.is_for_a_lift() && often::is_open(walk),
 );

@@ -5,6 +5,7 @@ mod cards;
 mod codes;
 mod files;
 mod handing;
+mod how_often;
 mod many;
 mod pairing;
 mod plans;
