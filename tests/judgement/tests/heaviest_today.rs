@@ -96,10 +96,6 @@ fn not_a_step_that_is_locked_or_not_earned() {
 fn a_step_down_that_is_proposed_is_taken_off() {
     let down = [
         History {
-            flare_today: Some(true),
-            ..good()
-        },
-        History {
             worst_during: Some(pain(6)),
             ..good()
         },
@@ -126,12 +122,12 @@ fn a_step_down_is_taken_even_where_a_step_up_would_be_locked() {
         steps_locked: true,
         ..plan()
     };
-    let flare = History {
-        flare_today: Some(true),
+    let sore = History {
+        worst_during: Some(pain(6)),
         ..good()
     };
     assert_eq!(
-        heaviest(&a_box(1.0).plan(locked).history(flare)),
+        heaviest(&a_box(1.0).plan(locked).history(sore)),
         Some(kg(5.0))
     );
 }
@@ -275,11 +271,19 @@ fn a_provoked_back_still_gets_the_number_when_a_way_is_left() {
     assert_eq!(heaviest(&sore), Some(kg(6.0)));
 }
 
-/// A flare today asks for a step down, with or without a history.
+/// Half of the load in a flare-up is common teaching (from memory, no source): 3 kg of 6 kg. With a history or without.
 #[test]
-fn a_flare_today_takes_a_step_off_without_a_history_too() {
+fn a_flare_today_leaves_half_of_the_level() {
+    let told = History {
+        flare_today: Some(true),
+        ..good()
+    };
+    assert_eq!(
+        heaviest(&a_box(1.0).plan(plan()).history(told)),
+        Some(kg(3.0))
+    );
     let flare = a_box(1.0).back(8).back_state(BackState::Flare).plan(plan());
-    assert_eq!(heaviest(&flare), Some(kg(5.0)));
+    assert_eq!(heaviest(&flare), Some(kg(3.0)));
 }
 
 #[test]

@@ -8,7 +8,8 @@ use judgement::example::{kg, pain};
 use lifting::body::Person;
 use lifting::plan::Plan;
 use lifting::progress::{
-    Progress, Session, Trend, good_in_a_row, history, propose, sessions_needed, take,
+    Progress, Session, Trend, after_a_flare, good_in_a_row, history, in_a_flare, propose,
+    sessions_needed, take,
 };
 use lifting::quantity::{Kilograms, PainScore};
 use lifting::review::Day;
@@ -190,6 +191,33 @@ const fn rank(progress: Progress) -> u8 {
     }
 }
 
+/// Common teaching for a flare-up: half of the load (from memory, no source), and back after good sessions.
+mod flare_up {
+    use super::*;
+
+    fn of(level: f64, step: f64) -> Plan {
+        Plan {
+            max: Some(kg(10.0)),
+            current: Some(kg(level)),
+            step: Some(kg(step)),
+            ..Plan::blank()
+        }
+    }
+
+    #[test]
+    fn halves_the_level_or_takes_a_step_where_that_leaves_less() {
+        assert_eq!(in_a_flare(&of(6.0, 1.0), kg(6.0)), kg(3.0));
+        assert_eq!(in_a_flare(&of(3.0, 2.0), kg(3.0)), kg(1.0));
+        assert_eq!(in_a_flare(&of(0.5, 1.0), kg(0.5)), kg(0.0));
+    }
+
+    #[test]
+    fn good_sessions_lead_back_to_one_step_below_and_never_by_less_than_a_step() {
+        assert_eq!(after_a_flare(&of(6.0, 1.0), kg(3.0), kg(6.0)), kg(5.0));
+        assert_eq!(after_a_flare(&of(3.0, 2.0), kg(1.0), kg(3.0)), kg(3.0));
+    }
+}
+
 proptest! {
     /// Whatever is offered and taken, again and again, the level stays within the plan's ceilings.
     #[test]
@@ -200,6 +228,19 @@ proptest! {
             prop_assert!(plan.strictest_ceiling().is_none_or(|ceiling| level <= ceiling));
             prop_assert!(level >= Kilograms::clamped(0.0));
         }
+    }
+
+    /// A flare-up leaves no more than a step down does, nor than half; the way back stays within the ceilings and below
+    /// the level before it, or is a single step.
+    #[test]
+    fn a_flare_never_leaves_more(plan in any::plan(), level in 0.0..60.0f64) {
+        let before = take(&plan, kg(level), Progress::Hold);
+        let flare = in_a_flare(&plan, before);
+        prop_assert!(flare <= take(&plan, before, Progress::StepDown));
+        prop_assert!(flare.value() <= before.value() / 2.0);
+        let back = after_a_flare(&plan, flare, before);
+        prop_assert!(plan.strictest_ceiling().is_none_or(|ceiling| back <= ceiling));
+        prop_assert!(back <= before || back == take(&plan, flare, Progress::StepUp));
     }
 
     /// A flare-up never steps up, and never holds.

@@ -6,7 +6,7 @@
 
 mod practice;
 
-pub use practice::{Session, good_in_a_row, history, take};
+pub use practice::{Session, after_a_flare, good_in_a_row, history, in_a_flare, take};
 
 use crate::body::{BackState, Person};
 use crate::naming::named;

@@ -114,6 +114,8 @@ pub(crate) struct PlanDay {
     /// Practice so far.
     pub(crate) sessions: Vec<Session>,
     today: Day,
+    /// The level before the flare-up from which it is on the way back.
+    before_flare: Option<Kilograms>,
     /// When an offered step was left last.
     left_at: Option<DateTime<FixedOffset>>,
     /// When something about practice was noted last.
@@ -132,26 +134,27 @@ impl PlanDay {
             flare_today: false,
             sessions: Vec::new(),
             today: day_of(now.date_naive()),
+            before_flare: None,
             left_at: None,
             told_at: None,
         };
-        let mut before_flare = None;
+        let mut before_today = None;
         let mut morning_before = None;
         for noted in log.iter().filter(|noted| noted.at <= now) {
             let is_today = noted.at.date_naive() == now.date_naive();
             let is_of_this = noted.version == plan.version;
             if noted.event == PracticeEvent::Flare && is_today {
                 day.flare_today = true;
-                before_flare = is_of_this.then_some(day.level).flatten();
+                before_today = is_of_this.then(|| (day.level, day.in_a_flare()));
             }
             if is_of_this {
                 day.take(noted, plan.next_morning, &mut morning_before);
             }
         }
         if day.flare_today {
-            let before = before_flare.or(day.level);
+            let (before, level) = before_today.unwrap_or((day.level, day.in_a_flare()));
             day.plan.current = before;
-            day.level = before.map(|level| progress::take(&day.plan, level, Progress::StepDown));
+            day.level = level;
         } else {
             day.plan.current = day.level;
         }
@@ -179,6 +182,10 @@ impl PlanDay {
             }
             PracticeEvent::Left => {}
             PracticeEvent::StepUp | PracticeEvent::StepDown | PracticeEvent::Flare => {
+                self.before_flare = match noted.event {
+                    PracticeEvent::Flare => self.before_flare.or(self.level),
+                    _ => None,
+                };
                 // Whatever the entry says, no level is above the ceiling.
                 if let Some(grams) = noted.grams.filter(|_| self.level.is_some()) {
                     let within = progress::take(&self.plan, mass(grams), Progress::Hold);
@@ -190,6 +197,32 @@ impl PlanDay {
             }
             PracticeEvent::OfferLeft => self.left_at = Some(noted.at),
         }
+    }
+
+    /// The level in a flare-up told now. One told again on the way back goes one step down from where it is.
+    #[must_use]
+    pub(crate) fn in_a_flare(&self) -> Option<Kilograms> {
+        let level = self.level?;
+        Some(match self.before_flare {
+            None => progress::in_a_flare(&self.plan, level),
+            Some(_) => progress::take(&self.plan, level, Progress::StepDown),
+        })
+    }
+
+    /// The level after the proposal was taken.
+    fn next(&self, level: Kilograms, progress: Progress) -> Kilograms {
+        match (progress, self.before_flare) {
+            (Progress::StepUp, Some(before)) => progress::after_a_flare(&self.plan, level, before),
+            _ => progress::take(&self.plan, level, progress),
+        }
+    }
+
+    /// How much more the step up that is still to be earned will be.
+    #[must_use]
+    pub(crate) fn next_step(&self) -> Option<Kilograms> {
+        let level = self.level?;
+        let next = self.next(level, Progress::StepUp);
+        Some(Kilograms::clamped(next.value() - level.value()))
     }
 
     /// What the rule is asked.
@@ -225,7 +258,7 @@ impl PlanDay {
         if self.plan.steps_locked || self.flare_today || was_left {
             return None;
         }
-        let next = progress::take(&self.plan, level, proposal.progress);
+        let next = self.next(level, proposal.progress);
         let moves = match proposal.progress {
             Progress::StepUp => next > level,
             Progress::StepDown => next < level,

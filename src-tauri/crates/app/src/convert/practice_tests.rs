@@ -94,18 +94,18 @@ fn a_flare_up_today_caps_every_lift_and_one_of_yesterday_does_not() {
     let on = |days_ago| {
         PlanDay::of(
             &plan(None),
-            &[noted(days_ago, PracticeEvent::Flare, 3_500)],
+            &[noted(days_ago, PracticeEvent::Flare, 2_000)],
             now(),
         )
     };
     let today = on(0);
-    assert_eq!(today.level.map(Kilograms::value), Some(3.5));
+    assert_eq!(today.level.map(Kilograms::value), Some(2.0));
     assert_eq!(
         today.plan.current.map(Kilograms::value),
         Some(4.0),
-        "the rule itself steps down"
+        "the rule itself halves it"
     );
-    assert_eq!(today.to_judge().max.map(Kilograms::value), Some(3.5));
+    assert_eq!(today.to_judge().max.map(Kilograms::value), Some(2.0));
     assert_eq!(
         today
             .history_for_a_lift()
@@ -113,7 +113,7 @@ fn a_flare_up_today_caps_every_lift_and_one_of_yesterday_does_not() {
         Some(true)
     );
     let yesterday = on(1);
-    assert_eq!(yesterday.level.map(Kilograms::value), Some(3.5));
+    assert_eq!(yesterday.level.map(Kilograms::value), Some(2.0));
     assert_eq!(yesterday.to_judge().max.map(Kilograms::value), Some(5.0));
     assert_eq!(yesterday.history_for_a_lift(), None);
 }
@@ -126,7 +126,50 @@ fn a_flare_up_told_under_an_older_version_holds_for_the_day_too() {
     };
     let day = PlanDay::of(&plan(None), &[older], now());
     assert!(day.flare_today);
-    assert_eq!(day.level.map(Kilograms::value), Some(3.5));
+    assert_eq!(day.level.map(Kilograms::value), Some(2.0));
+}
+
+#[test]
+fn good_sessions_after_a_flare_up_lead_back_to_one_step_below() {
+    let good = |days_ago| Noted {
+        pain: Pain::new(1),
+        morning: Some(Morning {
+            at: None,
+            pain: Pain::new(1),
+            back_to_usual: Some(BackToUsual::Yes),
+        }),
+        ..noted(days_ago, PracticeEvent::Done, 2_000)
+    };
+    let flare = noted(5, PracticeEvent::Flare, 2_000);
+    let offered = |log: &[Noted]| {
+        let day = PlanDay::of(&plan(None), log, now());
+        let proposal = day.proposal(&Person::default());
+        day.offered(&proposal).map(Kilograms::value)
+    };
+    assert_eq!(offered(&[flare, good(3)]), None, "one is not enough");
+    assert_eq!(offered(&[flare, good(3), good(1)]), Some(3.5));
+    let again = noted(4, PracticeEvent::Flare, 1_500);
+    assert_eq!(
+        offered(&[flare, again, good(3), good(1)]),
+        Some(3.5),
+        "the level before the first of them"
+    );
+    let stepped_down = noted(4, PracticeEvent::StepDown, 1_500);
+    assert_eq!(
+        offered(&[flare, stepped_down, good(3), good(1)]),
+        Some(2.0),
+        "step by step once it had to go down further"
+    );
+}
+
+#[test]
+fn a_flare_up_told_again_before_the_way_back_goes_one_step_down() {
+    let log = [
+        noted(1, PracticeEvent::Flare, 2_000),
+        noted(0, PracticeEvent::Flare, 1_500),
+    ];
+    let day = PlanDay::of(&plan(None), &log, now());
+    assert_eq!(day.level.map(Kilograms::value), Some(1.5));
 }
 
 #[test]

@@ -43,7 +43,7 @@ plan-why-bones = Rounding with a load is hard on thin bones.
 
 ## Notes for the person
 
-plan-note-flare = In a flare-up, leave heavy things for a day or two and keep moving. Then start one step lower.
+plan-note-flare = In a flare-up, leave heavy things for a day or two and keep moving. Then start at about half.
 plan-note-surgeon = Your surgeon's letter comes before this plan.
 plan-note-vary = Change the way you lift now and then.
 

@@ -15,6 +15,6 @@ screen-plan-stepped = Your level has changed.
 screen-plan-stayed = You stay at your level.
 screen-plan-flare = I have a flare-up today
 screen-plan-flare-on = You told of a flare-up today
-screen-plan-flare-what = For today your level goes one step down, and your back counts as in a flare-up.
+screen-plan-flare-what = Your level is about half now. For today your back counts as in a flare-up.
 screen-plan-flare-told = Noted.
 screen-plan-flare-steps = What to do in a flare-up

@@ -43,7 +43,7 @@ plan-why-bones = Doblar la espalda con peso es duro para sus huesos.
 
 ## Notes for the person
 
-plan-note-flare = En un brote, deje las cosas pesadas un día o dos y siga en movimiento. Luego empiece un paso más abajo.
+plan-note-flare = En un brote, deje las cosas pesadas un día o dos y siga en movimiento. Luego empiece con más o menos la mitad.
 plan-note-surgeon = La carta de su cirujano va antes que este plan.
 plan-note-vary = Cambie de vez en cuando la forma de levantar.
 

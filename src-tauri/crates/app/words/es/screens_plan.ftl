@@ -15,6 +15,6 @@ screen-plan-stepped = Su nivel ha cambiado.
 screen-plan-stayed = Se queda en su nivel.
 screen-plan-flare = Hoy tengo un brote
 screen-plan-flare-on = Hoy contó que tiene un brote
-screen-plan-flare-what = Por hoy su nivel baja un paso, y su espalda cuenta como en un brote.
+screen-plan-flare-what = Su nivel es ahora más o menos la mitad. Por hoy su espalda cuenta como en un brote.
 screen-plan-flare-told = Anotado.
 screen-plan-flare-steps = Qué hacer en un brote

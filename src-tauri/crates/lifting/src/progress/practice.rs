@@ -74,6 +74,24 @@ pub fn take(plan: &Plan, level: Kilograms, progress: Progress) -> Kilograms {
         .map_or(next, |ceiling| next.at_most(ceiling))
 }
 
+/// The level in a flare-up: half of it, or one step down where that is less. Within the strictest ceiling.
+///
+/// Common teaching is "half of the load, or the last easy level" (from memory, no source); the smaller of the two here
+/// is a house rule.
+#[must_use]
+pub fn in_a_flare(plan: &Plan, level: Kilograms) -> Kilograms {
+    let half = Kilograms::clamped(level.value() / 2.0);
+    half.at_most(take(plan, level, Progress::StepDown))
+}
+
+/// The level that a step up leads to on the way back from a flare-up: one step below the level `before` it, or one step
+/// up from now where that is more. Within the strictest ceiling. House rule.
+#[must_use]
+pub fn after_a_flare(plan: &Plan, level: Kilograms, before: Kilograms) -> Kilograms {
+    let nearly_back = take(plan, before, Progress::StepDown);
+    nearly_back.at_least(take(plan, level, Progress::StepUp))
+}
+
 /// The sessions of one day together.
 #[derive(Debug, Clone, Copy)]
 struct Days {

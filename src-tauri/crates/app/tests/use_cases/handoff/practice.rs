@@ -225,14 +225,14 @@ fn the_level_stops_at_the_ceiling() {
 }
 
 #[test]
-fn a_flare_up_steps_down_once_holds_for_the_day_and_is_judged() {
+fn a_flare_up_halves_the_level_holds_for_the_day_and_is_judged() {
     let phone = patient();
     phone.lift(&Script::ordinary().but("mass", json!({"choice": "bottle"})));
     let kept = phone.ask(json!({"do": "flare_start"}));
     assert!(kept["id"].is_i64());
     assert_eq!(phone.refused(json!({"do": "flare_start"})), "contradiction");
     let home = phone.ask(json!({"do": "home"}));
-    assert_eq!(home["plan"][1], "A flare-up today: at most 3.5\u{a0}kg.");
+    assert_eq!(home["plan"][1], "A flare-up today: at most 2\u{a0}kg.");
     assert_eq!(home["body_kept"], json!(null), "the body is asked anew");
     let today = day(&phone);
     assert_eq!(today["flare"]["today"], true);
@@ -249,7 +249,11 @@ fn a_flare_up_steps_down_once_holds_for_the_day_and_is_judged() {
     assert!(walked.met.contains(&"signs_flare".to_owned()));
     let card = &walked.page["card"];
     assert_eq!(card["outcome"], "do_not_lift");
-    assert!(card["why"].to_string().contains("3.5"), "{}", card["why"]);
+    assert!(
+        card["why"].to_string().contains("2\u{a0}kg"),
+        "{}",
+        card["why"]
+    );
     // The next day the ceiling is the plan's own again; the level stays down.
     phone.later(24 * 60);
     let home = phone.ask(json!({"do": "home"}));
@@ -257,7 +261,7 @@ fn a_flare_up_steps_down_once_holds_for_the_day_and_is_judged() {
         home["plan"][1],
         "At most 10\u{a0}kg. At most 6\u{a0}kg from the floor."
     );
-    assert_eq!(day(&phone)["step"]["text"], "Stay at 3.5\u{a0}kg for now.");
+    assert_eq!(day(&phone)["step"]["text"], "Stay at 2\u{a0}kg for now.");
     phone.ask(json!({"do": "flare_start"}));
     assert!(
         day(&phone)["flare"]["often"]
@@ -266,7 +270,7 @@ fn a_flare_up_steps_down_once_holds_for_the_day_and_is_judged() {
     );
     assert_eq!(
         day(&phone)["step"]["text"],
-        "A flare-up today: at most 3\u{a0}kg."
+        "A flare-up today: at most 1.5\u{a0}kg."
     );
 }
 

@@ -10,7 +10,6 @@ use crate::use_cases::plan::wording::texts;
 use crate::walk::text::Reader;
 use chrono::Duration;
 use door::ErrorCode;
-use lifting::progress::{Progress, take};
 use record::{PracticeEntry, PracticeEvent};
 
 /// Two flare-ups within this time are a reason to ring the clinician. From clinical teaching; house rule.
@@ -23,8 +22,7 @@ const STEPS: [&str; 4] = [
     "plan-flare-ring",
 ];
 
-/// Notes a flare-up: the level goes one step down, and the back counts as in a flare for the rest of the
-/// day. What was told of the body before is no longer true, so the rest of it is asked again at the next lift. A second time on one day changes nothing.
+/// Notes a flare-up: the level is halved, and the back counts as in a flare for the rest of the day. What was told of the body before is no longer true, so the rest of it is asked again at the next lift. A second time on one day changes nothing.
 ///
 /// # Errors
 /// `unknown_plan` without a plan; `contradiction` when it was told today; what the vault gives.
@@ -33,9 +31,8 @@ pub(crate) fn flare_start(call: &mut Call<'_>, _: Nothing) -> Result<Kept, Failu
     if today.day.flare_today {
         return Err(Failure::new(ErrorCode::Contradiction));
     }
-    let level = today.day.level;
     let kept = PracticeEntry {
-        grams: level.map(|level| grams(take(&today.day.plan, level, Progress::StepDown))),
+        grams: today.day.in_a_flare().map(grams),
         ..entry(call, &today, PracticeEvent::Flare)
     };
     let id = call.vault()?.together(|vault| {

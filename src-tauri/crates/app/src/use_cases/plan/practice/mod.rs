@@ -101,8 +101,8 @@ fn grams(level: Kilograms) -> u32 {
     (level.value() * 1000.0).round() as u32
 }
 
-/// With how much one thing is practised today: as the plan says, moved by as much as the level was. Never above the
-/// plan's strictest ceiling.
+/// With how much one thing is practised today: above the plan's own level by as much as the level was moved, below it in
+/// the same share (house rule). Never above the plan's strictest ceiling.
 #[must_use]
 pub(crate) fn item_grams(today: &Today, item: &record::Practice) -> u32 {
     let (Some(level), Some(base)) = (today.day.level, today.day.base) else {
@@ -111,8 +111,12 @@ pub(crate) fn item_grams(today: &Today, item: &record::Practice) -> u32 {
     if level == base {
         return item.grams;
     }
-    let moved = mass(item.grams).value() + level.value() - base.value();
-    let moved = Kilograms::clamped(moved);
+    let own = mass(item.grams).value();
+    let moved = Kilograms::clamped(if level < base {
+        own * level.value() / base.value()
+    } else {
+        own + level.value() - base.value()
+    });
     let ceiling = today.day.plan.strictest_ceiling();
     grams(ceiling.map_or(moved, |ceiling| moved.at_most(ceiling)))
 }

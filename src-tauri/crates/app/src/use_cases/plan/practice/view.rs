@@ -8,7 +8,7 @@ use crate::failure::Failure;
 use crate::use_cases::plan::lines::{limit, way_name};
 use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, message_id};
-use lifting::progress::{Progress, Proposal, step_size};
+use lifting::progress::{Progress, Proposal};
 use lifting::quantity::Kilograms;
 use lifting::reason::ReasonId;
 use record::{Pain, PracticeEntry, PracticeEvent};
@@ -205,7 +205,7 @@ fn need(today: &Today, proposal: &Proposal, reader: Reader<'_>) -> Option<String
     if !is_open || count == 0 {
         return None;
     }
-    let more = step_size(&today.day.plan)?;
+    let more = today.day.next_step()?;
     let args = [("count", count.into()), ("more", shown(more, reader))];
     Some(reader.words.format("plan-step-need", &args))
 }
