@@ -5,10 +5,12 @@ import { go } from "../../router.js";
 import { say } from "../../words.js";
 import { lines, useLook } from "../handoff/look.js";
 import { giveTo } from "../handoff/wish.js";
+import { useStyle } from "../style.js";
 import "../../parts/check-rows/check-rows.js";
+import "./preview.js";
 
 export async function show({ id }) {
-  const [plan, preview] = await Promise.all([ask("plan_edit", { id: Number(id) }), ask("plan_preview", { id: Number(id) }), useLook()]);
+  const [plan, preview] = await Promise.all([ask("plan_edit", { id: Number(id) }), ask("plan_preview", { id: Number(id) }), useLook(), useStyle("plan.css", import.meta.url)]);
   const change = (event) => go(`#/plans/${id}/${event.detail}`);
   return {
     title: plan.title,
@@ -20,8 +22,7 @@ export async function show({ id }) {
       para(plan.version_text, "hint"),
       plan.sections.map(({ title, fields }) => section(title,
         make("check-rows", { props: { rows: fields.map(({ id: question, label, text }) => ({ question, label, text: text || "–" })) }, on: { "check-rows-change": change } }))),
-      section(say("screen-plans-preview"), para(preview.day, "hint"),
-        make("check-rows", { id: "preview", props: { facts: preview.loads.map(({ load, answer, why }) => ({ label: load, text: `${answer}. ${why}` })) } })),
+      section(say("screen-plans-preview"), make("plan-preview", { props: { tried: { plan: plan.id, preview } } })),
       lines(plan.notes, "hand-lines hint"),
       link(say("screen-plans-paper-make"), `#/paper/${id}`, { class: "button", id: "paper" })),
   };

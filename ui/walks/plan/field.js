@@ -43,7 +43,7 @@ const KINDS = {
   count: number,
 
   text(field, set) {
-    const box = make("plain-field", { props: { plain: { label: field.label, value: field.value ?? "", kind: "text" } } });
+    const box = make("plain-field", { props: { plain: { label: field.label, value: field.value ?? "", kind: "text", longest: field.max_length } } });
     return form(field, box, () => set(box.text.trim(), "plain"), set);
   },
 
@@ -79,7 +79,7 @@ function form(field, box, settle, set) {
     settle();
   };
   return make("form", { class: "form", novalidate: true, on: { submit: send } },
-    heading(field.label), range(field), box,
+    heading(field.label), para(field.hint, "hint"), range(field), box,
     actions(none(field, set), submit(say("screen-plans-set"), "continue")));
 }
 
@@ -96,14 +96,14 @@ function none(field, set) {
 
 /** A longer text, or a day. */
 class PlainField extends Field {
-  set plain({ label, value, kind }) {
+  set plain({ label, value, kind, longest }) {
     this.className = "name-field field";
     const given = { id: "plain", autocomplete: "off", spellcheck: "false", "aria-describedby": "plain-problem" };
     this.replaceChildren(
       make("label", { for: "plain", text: label, class: "unseen" }),
       make("p", { class: "problem", id: "plain-problem", hidden: true }),
       kind === "text"
-        ? make("textarea", { ...given, class: "plain-text", rows: "4", maxlength: "1000", props: { value } })
+        ? make("textarea", { ...given, class: "plain-text", rows: "4", maxlength: longest, props: { value } })
         : make("input", { ...given, type: kind, props: { value } }));
   }
 

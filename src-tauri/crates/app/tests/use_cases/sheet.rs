@@ -30,6 +30,15 @@ fn visit() -> (TestPhone, String) {
 /// Every field that holds typed text as long as it may be, and every way with a standing.
 fn longest(phone: &TestPhone) -> Value {
     let plan = plan(phone, "both_knees", "Green Ladder");
+    let parts = [
+        "back",
+        "knee_left",
+        "knee_right",
+        "hip_left",
+        "hip_right",
+        "shoulders",
+    ];
+    set(phone, &plan, "bands_for", json!(parts));
     let page = phone.ask(json!({"do": "plan_edit", "id": plan}));
     let text = |length: usize, seed: u64| -> String {
         // Invented syllables without a pattern, which pack worse than any language does (a linear congruential

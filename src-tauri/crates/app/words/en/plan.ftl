@@ -77,6 +77,7 @@ plan-field-times-a-bout = Lifts in one go
 plan-field-bouts-a-day = Goes in a day
 plan-field-pain-ceiling = No lifting with pain above
 plan-field-next-morning = The next morning
+plan-field-bands-for = Parts with their own pain numbers
 plan-field-preferred = Use first
 plan-field-not-allowed = Do not use
 plan-field-why-upright = Why not
@@ -103,6 +104,19 @@ plan-field-locked = Only I allow steps
 plan-field-notes = Notes
 plan-field-why = Why this version
 
+## Where pain begins to count as moderate and as strong, by part of the body
+
+plan-region-back = Back
+plan-region-knee-left = Left knee
+plan-region-knee-right = Right knee
+plan-region-hip-left = Left hip
+plan-region-hip-right = Right hip
+plan-region-shoulders = Shoulders
+plan-bands-moderate = { $region }: moderate from
+plan-bands-severe = { $region }: strong from
+plan-bands-hint = Pain counts as moderate from 4 and as strong from 7. No one agrees on these numbers (Boonstra 2016). Set others if they fit this person.
+plan-bands = { $region }: moderate pain from { $moderate }, strong pain from { $severe }.
+
 ## Parts that do not fit together
 
 plan-against-preferred = A way cannot be used first and not at all. Nothing was changed. Untick one of the two.
@@ -111,6 +125,7 @@ plan-against-practice-load = Practice would be heavier than the limit. Nothing w
 plan-against-step = One step would be larger than the limit. Nothing was changed. Make the step smaller.
 plan-against-height = One height would allow more than any lift may have. Nothing was changed. Lower it, or raise the limit for any lift.
 plan-against-back = The step back would come before the hold. Nothing was changed. Hold at a lower pain.
+plan-against-bands = Strong pain must start at a higher number than moderate pain. Nothing was changed. Change the other number first.
 plan-against-past = The day to look at this plan again has passed. Nothing was shown. Choose a new day.
 
 ## A plan in plain words
@@ -126,6 +141,7 @@ plan-expired =
 plan-line-limits = How much
 plan-line-often = How often
 plan-line-pain = Pain
+plan-line-bands = What pain counts as
 plan-line-preferred = Use first
 plan-line-not-allowed = Do not use
 plan-line-cues = Think of
@@ -158,7 +174,15 @@ plan-progress-hold = Hold when pain is { $pain } or more.
 plan-progress-back = A step back when pain is above { $pain }.
 plan-card = Your plan: { $title }. { $from }.
 plan-heaviest = With the plan, at most { $mass } today.
-plan-preview-day = For a day with back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. These are the words the person would read, so "you" is the person.
+plan-day-good = Good day
+plan-day-usual = Usual day
+plan-day-bad = Bad day
+plan-preview-day =
+    { $day ->
+        [good] A good day:
+        [bad] A bad day:
+       *[usual] A usual day:
+    } back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. The numbers are a house rule. These are the words the person would read, so "you" is the person.
 
 ## A plan on paper
 sheet-whose = For { $whom }, from { $by }. Version { $version }.

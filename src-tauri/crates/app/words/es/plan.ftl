@@ -77,6 +77,7 @@ plan-field-times-a-bout = Veces seguidas
 plan-field-bouts-a-day = Tandas al día
 plan-field-pain-ceiling = No levantar con dolor de más de
 plan-field-next-morning = A la mañana siguiente
+plan-field-bands-for = Partes con sus propios números de dolor
 plan-field-preferred = Usar primero
 plan-field-not-allowed = No usar
 plan-field-why-upright = Por qué no
@@ -103,6 +104,19 @@ plan-field-locked = Solo yo permito pasos
 plan-field-notes = Notas
 plan-field-why = Por qué esta versión
 
+## Where pain begins to count as moderate and as strong, by part of the body
+
+plan-region-back = Espalda
+plan-region-knee-left = Rodilla izquierda
+plan-region-knee-right = Rodilla derecha
+plan-region-hip-left = Cadera izquierda
+plan-region-hip-right = Cadera derecha
+plan-region-shoulders = Hombros
+plan-bands-moderate = { $region }: medio desde
+plan-bands-severe = { $region }: fuerte desde
+plan-bands-hint = El dolor cuenta como medio desde 4 y como fuerte desde 7. No hay acuerdo sobre estos números (Boonstra 2016). Ponga otros si le van mejor a esta persona.
+plan-bands = { $region }: dolor medio desde { $moderate }, dolor fuerte desde { $severe }.
+
 ## Parts that do not fit together
 
 plan-against-preferred = Una forma no puede ir primero y estar prohibida. No se cambió nada. Quite una de las dos marcas.
@@ -111,6 +125,7 @@ plan-against-practice-load = La práctica pesaría más que el límite. No se ca
 plan-against-step = Un paso sería mayor que el límite. No se cambió nada. Haga el paso más chico.
 plan-against-height = Una altura permitiría más que el límite general. No se cambió nada. Baje esa altura o suba el límite.
 plan-against-back = Volver atrás llegaría antes que esperar. No se cambió nada. Espere con menos dolor.
+plan-against-bands = El dolor fuerte debe empezar en un número más alto que el medio. No se cambió nada. Cambie antes el otro número.
 plan-against-past = La fecha para mirar este plan otra vez ya pasó. No se mostró nada. Elija otra fecha.
 
 ## A plan in plain words
@@ -126,6 +141,7 @@ plan-expired =
 plan-line-limits = Cuánto
 plan-line-often = Cuántas veces
 plan-line-pain = Dolor
+plan-line-bands = Cómo cuenta el dolor
 plan-line-preferred = Usar primero
 plan-line-not-allowed = No usar
 plan-line-cues = Pensar en
@@ -158,7 +174,15 @@ plan-progress-hold = Espere con dolor de { $pain } o más.
 plan-progress-back = Un paso atrás con dolor de más de { $pain }.
 plan-card = Su plan: { $title }. { $from }.
 plan-heaviest = Con el plan, hoy como máximo { $mass }.
-plan-preview-day = Para un día con espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Son las palabras que leería la persona: "usted" es esa persona.
+plan-day-good = Día bueno
+plan-day-usual = Día normal
+plan-day-bad = Día malo
+plan-preview-day =
+    { $day ->
+        [good] Un día bueno:
+        [bad] Un día malo:
+       *[usual] Un día normal:
+    } espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Los números son una regla de la casa. Son las palabras que leería la persona: "usted" es esa persona.
 
 ## Un plan en papel
 sheet-whose = Para { $whom }, de { $by }. Versión { $version }.

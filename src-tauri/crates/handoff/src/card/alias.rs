@@ -2,9 +2,6 @@
 
 use unicode_normalization::{UnicodeNormalization, is_nfc};
 
-/// Most characters of an alias (house rule: one line on a narrow screen).
-const MOST_CHARACTERS: usize = 40;
-
 /// 1 to 40 characters in Unicode normalisation form C, without control characters or characters that
 /// turn the direction of writing, and without spaces at either end.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -26,6 +23,9 @@ pub enum AliasError {
 }
 
 impl Alias {
+    /// Most characters of an alias (house rule: one line on a narrow screen).
+    pub const LONGEST: usize = 40;
+
     /// Takes an alias that is already in its plain form.
     ///
     /// # Errors
@@ -34,7 +34,7 @@ impl Alias {
         if text.trim() != text || !is_nfc(text) {
             return Err(AliasError::Form);
         }
-        if !(1..=MOST_CHARACTERS).contains(&text.chars().count()) {
+        if !(1..=Self::LONGEST).contains(&text.chars().count()) {
             return Err(AliasError::Length);
         }
         if text.chars().any(is_hidden) {

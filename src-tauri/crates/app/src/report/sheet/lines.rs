@@ -19,6 +19,8 @@ pub(super) const QUIET: usize = 4;
 
 const LINE: f32 = 1.32;
 const INDENT: f32 = 12.0;
+/// Space after a heading on the line of its text, in parts of the letters' size.
+const RUN_IN: f32 = 0.4;
 
 /// One line of text at its place; y counts from the foot of the page.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,7 +70,7 @@ impl Pen {
     /// Writes a paragraph, the first line with `mark` before it.
     fn write(&mut self, text: &str, face: Face, size: f32, mark: Option<&str>) {
         let indent = if mark.is_some() { INDENT } else { 0.0 };
-        for (at, part) in broken(text, face, size, self.width - indent)
+        for (at, part) in broken(text, face, size, self.width - indent, 0.0)
             .into_iter()
             .enumerate()
         {
@@ -77,6 +79,23 @@ impl Pen {
                 self.put(mark.to_owned(), face, size, MARGIN);
             }
             self.put(part, face, size, MARGIN + indent);
+        }
+    }
+
+    /// Writes a paragraph that begins with its heading, on the same line.
+    fn run_in(&mut self, heading: &str, text: &str, size: f32) {
+        let heading = format!("{heading}:");
+        let taken = Face::Bold.width(&heading, size) + size * RUN_IN;
+        for (at, part) in broken(text, Face::Plain, size, self.width, taken)
+            .into_iter()
+            .enumerate()
+        {
+            self.y -= size * LINE;
+            let indent = if at == 0 { taken } else { 0.0 };
+            if at == 0 {
+                self.put(heading.clone(), Face::Bold, size, MARGIN);
+            }
+            self.put(part, Face::Plain, size, MARGIN + indent);
         }
     }
 
@@ -95,13 +114,20 @@ impl Pen {
     }
 }
 
-/// The page with running text of this size and so many of its pictures; `None` when it does not fit.
-pub(super) fn lay_out(
-    sheet: &Sheet,
-    (width, height): (f32, f32),
-    size: f32,
-    figures: usize,
-) -> Option<Page> {
+/// How a page is filled.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Style {
+    /// Size of the running text, in points.
+    pub(super) size: f32,
+    /// Pictures on it.
+    pub(super) figures: usize,
+    /// Whether a heading stands on the line of its text: much more fits so.
+    pub(super) is_dense: bool,
+}
+
+/// The page filled so; `None` when it does not fit.
+pub(super) fn lay_out(sheet: &Sheet, (width, height): (f32, f32), style: Style) -> Option<Page> {
+    let Style { size, figures, .. } = style;
     let mut pen = Pen {
         lines: Vec::new(),
         y: height - MARGIN,
@@ -113,10 +139,18 @@ pub(super) fn lay_out(
         pen.write(line, Face::Plain, size, None);
     }
     for (heading, lines) in &sheet.sections {
-        pen.skip(size * 0.8);
-        pen.write(heading, Face::Bold, size * 1.15, None);
-        for line in lines {
-            pen.write(line, Face::Plain, size, Some("•"));
+        match lines.as_slice() {
+            [line] if style.is_dense => {
+                pen.skip(size * 0.4);
+                pen.run_in(heading, line, size);
+            }
+            lines => {
+                pen.skip(size * 0.8);
+                pen.write(heading, Face::Bold, size * 1.15, None);
+                for line in lines {
+                    pen.write(line, Face::Plain, size, Some("•"));
+                }
+            }
         }
     }
     let (figures, symbol) = match &sheet.symbol {
@@ -203,9 +237,10 @@ fn band(pen: &mut Pen, sheet: &Sheet, size: f32, figures: usize) -> (Vec<Room>, 
     (rooms, symbol)
 }
 
-/// A text in lines no wider than `width`. A word that is too wide alone stays whole: it is seen, not lost.
-fn broken(text: &str, face: Face, size: f32, width: f32) -> Vec<String> {
-    let mut lines = Vec::new();
+/// A text in lines no wider than `width`, of which the first has `taken` less. A word that is too wide alone stays whole: it
+/// is seen, not lost.
+fn broken(text: &str, face: Face, size: f32, width: f32, taken: f32) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
     let mut line = String::new();
     for word in text.split(' ').filter(|word| !word.is_empty()) {
         let longer = if line.is_empty() {
@@ -213,7 +248,12 @@ fn broken(text: &str, face: Face, size: f32, width: f32) -> Vec<String> {
         } else {
             format!("{line} {word}")
         };
-        if line.is_empty() || face.width(&longer, size) <= width {
+        let room = if lines.is_empty() {
+            width - taken
+        } else {
+            width
+        };
+        if line.is_empty() || face.width(&longer, size) <= room {
             line = longer;
         } else {
             lines.push(std::mem::replace(&mut line, word.to_owned()));
@@ -251,13 +291,14 @@ mod tests {
     #[test]
     fn no_line_is_wider_than_it_may_be_and_no_word_is_lost() {
         let text = "Keep it close. Stop if pain jumps, legs feel odd, or you feel dizzy.";
-        let lines = broken(text, Face::Plain, 12.0, 120.0);
+        let lines = broken(text, Face::Plain, 12.0, 120.0, 40.0);
         assert!(lines.len() > 2);
         assert!(
             lines
                 .iter()
                 .all(|line| Face::Plain.width(line, 12.0) <= 120.0)
         );
+        assert!(Face::Plain.width(&lines[0], 12.0) <= 80.0);
         assert_eq!(lines.join(" "), text);
     }
 

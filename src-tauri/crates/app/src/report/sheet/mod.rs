@@ -11,6 +11,7 @@ mod lines;
 use thiserror::Error;
 
 pub(crate) use figure::Figure;
+use lines::Style;
 
 /// A sheet of paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,18 +67,25 @@ pub(crate) struct TooLong;
 const SIZES: [f32; 8] = [12.5, 12.0, 11.5, 11.0, 10.5, 10.0, 9.5, 9.0];
 
 impl Sheet {
-    /// The page as a PDF file. Pictures are left out before anything that is written is.
+    /// The page as a PDF file. What does not fit as it should loses its pictures, then the space round its headings, and
+    /// never anything that is written.
     ///
     /// # Errors
     /// [`TooLong`].
     pub(crate) fn to_pdf(&self, paper: Paper) -> Result<Vec<u8>, TooLong> {
-        let fitting = |figures: usize| {
-            SIZES
-                .iter()
-                .find_map(|size| lines::lay_out(self, paper.points(), *size, figures))
+        let fitting = |figures: usize, is_dense: bool| {
+            SIZES.iter().find_map(|size| {
+                let style = Style {
+                    size: *size,
+                    figures,
+                    is_dense,
+                };
+                lines::lay_out(self, paper.points(), style)
+            })
         };
-        fitting(self.figures.len())
-            .or_else(|| fitting(0))
+        fitting(self.figures.len(), false)
+            .or_else(|| fitting(0, false))
+            .or_else(|| fitting(0, true))
             .map(|page| draw::pdf(self, paper.points(), &page))
             .ok_or(TooLong)
     }
@@ -115,5 +123,26 @@ mod tests {
     fn what_does_not_fit_is_refused_and_not_cut_off() {
         assert!(sheet(40).to_pdf(Paper::A4).is_ok());
         assert_eq!(sheet(400).to_pdf(Paper::A4), Err(TooLong));
+    }
+
+    #[test]
+    fn many_headings_move_into_the_lines_of_their_texts_before_anything_is_refused() {
+        let one = ("Limits".to_owned(), vec!["Up to 8 kg.".to_owned()]);
+        let mut many = sheet(1);
+        // 27 headings with a line each take more than 297 mm even in the smallest letters; without lines of their own, less.
+        many.sections = vec![one; 27];
+        assert_eq!(
+            lines::lay_out(
+                &many,
+                Paper::A4.points(),
+                Style {
+                    size: 9.0,
+                    figures: 0,
+                    is_dense: false
+                }
+            ),
+            None
+        );
+        assert!(many.to_pdf(Paper::A4).is_ok());
     }
 }

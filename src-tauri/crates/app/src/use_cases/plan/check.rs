@@ -33,7 +33,7 @@ impl Contradiction {
             Self::StepOverCeiling => "plan-against-step",
             Self::HeightOverCeiling => "plan-against-height",
             Self::BackBeforeHold => "plan-against-back",
-            Self::BandsOutOfOrder => "error-plan-contradiction",
+            Self::BandsOutOfOrder => "plan-against-bands",
         }
     }
 }

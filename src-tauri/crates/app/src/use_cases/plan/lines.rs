@@ -5,7 +5,7 @@ use super::wording::{text, texts};
 use crate::convert::plan::to_date;
 use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, message_id};
-use record::{NextMorning, Plan, Way, WayStanding};
+use record::{Bands, NextMorning, Plan, Region, Way, WayStanding};
 
 /// A label and what stands beside it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -45,6 +45,7 @@ pub(crate) fn lines(plan: &Plan, reader: Reader<'_>) -> Vec<Line> {
     add("plan-line-limits", limits(plan, reader));
     add("plan-line-often", often(plan, reader));
     add("plan-line-pain", pain(plan, reader));
+    add("plan-line-bands", bands(plan, reader));
     add(
         "plan-line-preferred",
         names(ways::of(plan, WayStanding::Preferred), reader),
@@ -124,6 +125,28 @@ fn pain(plan: &Plan, reader: Reader<'_>) -> String {
         .chain(morning)
         .collect::<Vec<_>>()
         .join(" ")
+}
+
+/// From which number on pain counts as moderate and as strong, for each region that has its own numbers.
+fn bands(plan: &Plan, reader: Reader<'_>) -> String {
+    let one = |bands: &Bands| {
+        let region = region_name(bands.region, reader);
+        reader.words.format(
+            "plan-bands",
+            &[
+                ("region", region.into()),
+                ("moderate", bands.moderate_from.rating().into()),
+                ("severe", bands.severe_from.rating().into()),
+            ],
+        )
+    };
+    plan.bands.iter().map(one).collect::<Vec<_>>().join(" ")
+}
+
+/// The name of a region.
+#[must_use]
+pub(crate) fn region_name(region: Region, reader: Reader<'_>) -> String {
+    reader.words.text(&message_id("plan-region", region.id()))
 }
 
 fn names(ways: impl Iterator<Item = Way>, reader: Reader<'_>) -> String {

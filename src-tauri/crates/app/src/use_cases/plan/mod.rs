@@ -1,5 +1,6 @@
 //! Plans: made from a starting pattern, edited, handed over, followed.
 
+mod bounds;
 pub(crate) mod check;
 pub(crate) mod fields;
 pub(crate) mod following;

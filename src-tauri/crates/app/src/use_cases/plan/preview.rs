@@ -1,4 +1,4 @@
-//! What a plan would make of typical loads: the judgement itself, asked for a typical day.
+//! What a plan would make of typical loads: the judgement itself, asked for a good, a usual or a bad day.
 
 use super::making::find;
 use crate::call::Call;
@@ -6,6 +6,7 @@ use crate::convert::plan::to_judge;
 use crate::failure::Failure;
 use crate::use_cases::walk::cards::card;
 use crate::words::{Rounding, message_id};
+use door::ErrorCode;
 use lifting::advise::{Request, advise};
 use lifting::body::{AgeBand, BackState, Balance, Kneeling, PainToday, Person};
 use lifting::quantity::{Kilograms, PainScore, Repetitions};
@@ -23,22 +24,58 @@ const LOADS: [(f64, HeightWord); 6] = [
     (20.0, HeightWord::Floor),
 ];
 
-/// Pain of a typical day. House rule.
-const BACK: PainScore = PainScore::of(3);
-const KNEES: PainScore = PainScore::of(1);
+/// A day on which a plan is tried.
+struct TriedDay {
+    /// Its id. Words: `plan-day-<id>`.
+    id: &'static str,
+    back: PainScore,
+    knees: PainScore,
+}
+
+/// The day that is shown unless another is asked for.
+const USUAL: TriedDay = TriedDay {
+    id: "usual",
+    back: PainScore::of(3),
+    knees: PainScore::of(1),
+};
+
+/// Pain on each day. House rule: two less than usual on a good day, three more on a bad one.
+const DAYS: [TriedDay; 3] = [
+    TriedDay {
+        id: "good",
+        back: PainScore::of(1),
+        knees: PainScore::of(0),
+    },
+    USUAL,
+    TriedDay {
+        id: "bad",
+        back: PainScore::of(6),
+        knees: PainScore::of(4),
+    },
+];
 
 /// The command `plan_preview`.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct AskedPreview {
     id: i64,
+    #[serde(default)]
+    day: Option<String>,
 }
 
 /// The reply of `plan_preview`.
 #[derive(Debug, Serialize)]
 pub(crate) struct Preview {
     day: String,
+    days: Vec<DayView>,
     loads: Vec<PreviewLoad>,
+}
+
+#[derive(Debug, Serialize)]
+struct DayView {
+    id: &'static str,
+    text: String,
+    shown: bool,
 }
 
 #[derive(Debug, Serialize)]
@@ -50,17 +87,20 @@ struct PreviewLoad {
     why: String,
 }
 
-/// The plan's answers for a typical day. Nothing is kept.
+/// The plan's answers for one day. Nothing is kept.
 ///
 /// # Errors
-/// `unknown_plan`; what the vault gives.
+/// `not_a_choice` at `day`; `unknown_plan`; what the vault gives.
 pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<Preview, Failure> {
+    let id = asked.day.as_deref().unwrap_or(USUAL.id);
+    let day = DAYS.iter().find(|day| day.id == id);
+    let day = day.ok_or_else(|| Failure::at(ErrorCode::NotAChoice, "day"))?;
     let kept = find(call, PlanId(asked.id), "id")?;
     let plan = to_judge(&kept, call.now);
     let reader = call.reader()?;
     let mut loads = Vec::new();
     for (kilograms, start) in LOADS {
-        let mut request = Request::new(typical_person(), typical_task(kilograms, start));
+        let mut request = Request::new(person_on(day), typical_task(kilograms, start));
         request.plan = Some(plan.clone());
         let card = card(call, &advise(&request))?;
         let mass = reader
@@ -79,22 +119,35 @@ pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<P
         day: reader.words.format(
             "plan-preview-day",
             &[
-                ("back", BACK.value().into()),
-                ("knees", KNEES.value().into()),
+                ("day", day.id.into()),
+                ("back", day.back.value().into()),
+                ("knees", day.knees.value().into()),
             ],
         ),
+        days: DAYS
+            .iter()
+            .map(|one| DayView {
+                id: one.id,
+                text: reader.words.text(&message_id("plan-day", one.id)),
+                shown: one.id == day.id,
+            })
+            .collect(),
         loads,
     })
 }
 
-/// A person on a typical day.
+/// A person on a usual day.
 pub(super) fn typical_person() -> Person {
+    person_on(&USUAL)
+}
+
+fn person_on(day: &TriedDay) -> Person {
     Person {
         age: Some(AgeBand::From40),
         pain: PainToday {
-            back: Some(BACK),
-            knee_left: Some(KNEES),
-            knee_right: Some(KNEES),
+            back: Some(day.back),
+            knee_left: Some(day.knees),
+            knee_right: Some(day.knees),
             hip_left: Some(PainScore::NONE),
             hip_right: Some(PainScore::NONE),
             shoulders: Some(PainScore::NONE),

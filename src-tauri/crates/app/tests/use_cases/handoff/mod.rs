@@ -8,6 +8,7 @@ mod handing;
 mod how_often;
 mod many;
 mod pairing;
+mod plan_fields;
 mod plans;
 mod practice;
 mod refusals;

@@ -4,15 +4,15 @@ use super::screens::plan;
 use crate::phone::TestPhone;
 use serde_json::{Value, json};
 
-fn clinician() -> TestPhone {
+pub(super) fn clinician() -> TestPhone {
     TestPhone::of("surgery", "treat", "Blue Kettle")
 }
 
-fn set(id: &Value, field: &str, value: Value) -> Value {
+pub(super) fn set(id: &Value, field: &str, value: Value) -> Value {
     json!({"do": "plan_set", "id": id, "field": field, "value": value})
 }
 
-fn field<'p>(page: &'p Value, id: &str) -> &'p Value {
+pub(super) fn field<'p>(page: &'p Value, id: &str) -> &'p Value {
     let sections = page["sections"].as_array().expect("sections").iter();
     let mut fields = sections.flat_map(|section| section["fields"].as_array().expect("fields"));
     fields

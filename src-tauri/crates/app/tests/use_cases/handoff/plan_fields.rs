@@ -1,0 +1,149 @@
+//! Single parts of the plan page: pain bands, days to try it on.
+
+use super::plans::{clinician, field, set};
+use super::screens::plan;
+use serde_json::{Value, json};
+
+fn ids(page: &Value) -> Vec<&str> {
+    let sections = page["sections"].as_array().expect("sections").iter();
+    let fields = sections.flat_map(|section| section["fields"].as_array().expect("fields"));
+    fields
+        .map(|field| field["id"].as_str().expect("an id"))
+        .collect()
+}
+
+fn outcomes(preview: &Value) -> Vec<&str> {
+    let loads = preview["loads"].as_array().expect("loads").iter();
+    loads
+        .map(|load| load["outcome"].as_str().expect("an outcome"))
+        .collect()
+}
+
+/// 4 and 7 are where bands begin for everybody (`docs/method/judgement.md`).
+#[test]
+fn a_part_that_is_ticked_gets_its_own_bands() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    let page = phone.ask(set(&id, "bands_for", json!(["knee_left", "back"])));
+    assert_eq!(
+        field(&page, "bands_for")["value"],
+        json!(["back", "knee_left"])
+    );
+    assert_eq!(field(&page, "bands_for")["text"], "Back, Left knee");
+    let hint = field(&page, "bands_for")["hint"].as_str().expect("a hint");
+    assert!(
+        hint.contains("No one agrees") && hint.contains("Boonstra 2016"),
+        "{hint}"
+    );
+    for (part, from) in [("moderate_back", 4), ("severe_back", 7)] {
+        assert_eq!(field(&page, part)["value"], from);
+        assert_eq!(field(&page, part)["min"], 1.0);
+        assert_eq!(field(&page, part)["max"], 10.0);
+        assert_eq!(
+            field(&page, part)["optional"],
+            Value::Null,
+            "it cannot be left out"
+        );
+    }
+    assert_eq!(field(&page, "severe_back")["label"], "Back: strong from");
+    phone.ask(set(&id, "severe_back", json!(8)));
+    // What is ticked already keeps its numbers.
+    let page = phone.ask(set(&id, "bands_for", json!(["back", "shoulders"])));
+    assert_eq!(field(&page, "severe_back")["value"], 8);
+    assert!(!ids(&page).contains(&"severe_knee_left"));
+    let page = phone.ask(set(&id, "bands_for", json!([])));
+    assert!(!ids(&page).iter().any(|id| id.starts_with("severe_")));
+}
+
+#[test]
+fn bands_out_of_order_are_refused_in_their_own_words() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    phone.ask(set(&id, "bands_for", json!(["back"])));
+    let before = phone.ask(json!({"do": "plan_edit", "id": id}));
+    for (part, value) in [
+        ("moderate_back", 7),
+        ("moderate_back", 9),
+        ("severe_back", 4),
+    ] {
+        let line = phone.line(&set(&id, part, json!(value)).to_string());
+        assert!(line.contains("plan_contradiction"), "{line}");
+        assert!(
+            line.contains("Strong pain must start at a higher number"),
+            "{line}"
+        );
+    }
+    for (part, value, expected) in [
+        ("moderate_back", json!(0), "out_of_range at value"),
+        ("severe_back", json!(11), "out_of_range at value"),
+        ("severe_back", json!(null), "missing_field at value"),
+        ("severe_hip_left", json!(8), "not_a_choice at field"),
+        ("severe_nose", json!(8), "not_a_choice at field"),
+        ("bands_for", json!(["nose"]), "not_a_choice at value"),
+        ("bands_for", json!("back"), "wrong_type at value"),
+    ] {
+        assert_eq!(phone.refused(set(&id, part, value)), expected, "{part}");
+    }
+    assert_eq!(phone.ask(json!({"do": "plan_edit", "id": id})), before);
+}
+
+#[test]
+fn bands_stand_in_the_lines_of_the_plan() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    phone.ask(set(&id, "bands_for", json!(["back"])));
+    phone.ask(set(&id, "severe_back", json!(8)));
+    let summary = phone.ask(json!({"do": "show_summary", "what": "plan", "plan": id}));
+    let line = "Back: moderate pain from 4, strong pain from 8.";
+    assert!(summary["leaves"].to_string().contains(line), "{summary}");
+}
+
+/// A day on which the back hurts 6: above a pain ceiling of 5, under one of 6. With strong pain from 6, neither a hinge nor
+/// a free bend may be used (`docs/method/judgement.md`).
+#[test]
+fn a_bad_day_shows_what_ceilings_and_bands_do() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    let on = |day: &str| phone.ask(json!({"do": "plan_preview", "id": id, "day": day}));
+    let usual = phone.ask(json!({"do": "plan_preview", "id": id}));
+    assert_eq!(on("usual"), usual);
+    let shown = |preview: &Value| {
+        let days = preview["days"].as_array().expect("days").clone();
+        let shown = days.into_iter().find(|day| day["shown"] == true);
+        shown.expect("one is shown")["text"].clone()
+    };
+    assert_eq!(shown(&usual), "Usual day");
+    assert_eq!(shown(&on("good")), "Good day");
+    let bad = on("bad");
+    assert_eq!(shown(&bad), "Bad day");
+    assert!(bad["day"].as_str().expect("a text").contains("back pain 6"));
+    assert_eq!(outcomes(&bad), ["do_not_lift"; 6]);
+    phone.ask(set(&id, "pain_ceiling", json!(6)));
+    phone.ask(set(&id, "preferred", json!(["hinge"])));
+    let names = |preview: &Value| preview["loads"][1]["ways"].to_string();
+    assert!(names(&on("bad")).contains("Hip hinge"), "{}", on("bad"));
+    phone.ask(set(&id, "bands_for", json!(["back"])));
+    phone.ask(set(&id, "severe_back", json!(6)));
+    assert!(!names(&on("bad")).contains("Hip hinge"), "{}", on("bad"));
+    assert_eq!(
+        phone.refused(json!({"do": "plan_preview", "id": id, "day": "worst"})),
+        "not_a_choice at day"
+    );
+}
+
+#[test]
+fn a_text_box_knows_how_much_it_takes() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    let page = phone.ask(json!({"do": "plan_edit", "id": id}));
+    for (part, longest) in [
+        ("for", 40),
+        ("title", 60),
+        ("cue_1", 200),
+        ("flare_1", 60),
+        ("notes", 700),
+    ] {
+        assert_eq!(field(&page, part)["max_length"], longest, "{part}");
+    }
+    assert_eq!(field(&page, "ceiling")["max_length"], Value::Null);
+}
