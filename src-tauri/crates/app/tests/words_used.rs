@@ -37,6 +37,7 @@ const COMPOSED: &[&str] = &[
     "plan-leave-",
     "plan-log-",
     "plan-pattern-",
+    "plan-practice-",
     "plan-region-",
     "plan-section-",
     "plan-take-",

@@ -39,6 +39,15 @@ fn longest(phone: &TestPhone) -> Value {
         "shoulders",
     ];
     set(phone, &plan, "bands_for", json!(parts));
+    for (way, id) in [
+        ("practice_way_2", "golfer"),
+        ("practice_way_3", "free_bend"),
+    ] {
+        set(phone, &plan, way, json!(id));
+    }
+    for start in ["shin", "knee", "waist", "chest", "overhead"] {
+        set(phone, &plan, &format!("ceiling_{start}"), json!(5.5));
+    }
     let page = phone.ask(json!({"do": "plan_edit", "id": plan}));
     let text = |length: usize, seed: u64| -> String {
         // Invented syllables without a pattern, which pack worse than any language does (a linear congruential

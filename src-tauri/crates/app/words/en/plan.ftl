@@ -90,12 +90,17 @@ plan-why-label = Why not: { $way }
 plan-field-cue-1 = First thing to think of
 plan-field-cue-2 = Second thing to think of
 plan-field-cue-3 = Third thing to think of
-plan-field-practice-way = Practise this way
-plan-field-practice-load = With
-plan-field-practice-sets = Sets
-plan-field-practice-times = Times in each set
-plan-field-practice-days = Days a week
-plan-practice-none = No practice
+plan-practice-way =
+    { $place ->
+        [1] First way to practise
+        [2] Second way to practise
+       *[other] Third way to practise
+    }
+plan-practice-load = { $way }: with how much
+plan-practice-sets = { $way }: sets
+plan-practice-times = { $way }: times in each set
+plan-practice-days = { $way }: days a week
+plan-practice-none = None
 plan-field-step = One step
 plan-field-good-days = Good days before a step up
 plan-field-hold-from = Hold from this pain
@@ -121,6 +126,7 @@ plan-bands = { $region }: moderate pain from { $moderate }, strong pain from { $
 
 plan-against-preferred = A way cannot be used first and not at all. Nothing was changed. Untick one of the two.
 plan-against-practice-way = What is practised would be ruled out. Nothing was changed. Choose another way to practise.
+plan-against-practice-twice = One way would be practised twice. Nothing was changed. Choose another way.
 plan-against-practice-load = Practice would be heavier than the limit. Nothing was changed. Lower the practice or raise the limit.
 plan-against-step = One step would be larger than the limit. Nothing was changed. Make the step smaller.
 plan-against-height = One height would allow more than any lift may have. Nothing was changed. Lower it, or raise the limit for any lift.

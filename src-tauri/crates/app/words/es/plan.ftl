@@ -90,12 +90,17 @@ plan-why-label = Por qué no: { $way }
 plan-field-cue-1 = Lo primero en que pensar
 plan-field-cue-2 = Lo segundo en que pensar
 plan-field-cue-3 = Lo tercero en que pensar
-plan-field-practice-way = Practicar de esta forma
-plan-field-practice-load = Con
-plan-field-practice-sets = Series
-plan-field-practice-times = Veces en cada serie
-plan-field-practice-days = Días por semana
-plan-practice-none = Sin práctica
+plan-practice-way =
+    { $place ->
+        [1] Primera forma de practicar
+        [2] Segunda forma de practicar
+       *[other] Tercera forma de practicar
+    }
+plan-practice-load = { $way }: con cuánto
+plan-practice-sets = { $way }: series
+plan-practice-times = { $way }: veces en cada serie
+plan-practice-days = { $way }: días por semana
+plan-practice-none = Ninguna
 plan-field-step = Un paso
 plan-field-good-days = Días buenos antes de subir
 plan-field-hold-from = Esperar desde este dolor
@@ -121,6 +126,7 @@ plan-bands = { $region }: dolor medio desde { $moderate }, dolor fuerte desde { 
 
 plan-against-preferred = Una forma no puede ir primero y estar prohibida. No se cambió nada. Quite una de las dos marcas.
 plan-against-practice-way = Lo que se practica quedaría prohibido. No se cambió nada. Elija otra forma de practicar.
+plan-against-practice-twice = Una forma se practicaría dos veces. No se cambió nada. Elija otra forma.
 plan-against-practice-load = La práctica pesaría más que el límite. No se cambió nada. Baje la práctica o suba el límite.
 plan-against-step = Un paso sería mayor que el límite. No se cambió nada. Haga el paso más chico.
 plan-against-height = Una altura permitiría más que el límite general. No se cambió nada. Baje esa altura o suba el límite.

@@ -10,6 +10,8 @@ pub(super) const MOST_STEP_GRAMS: u32 = 10_000;
 pub(super) const MOST_TIMES: u32 = 200;
 /// Longest grace, in weeks.
 pub(super) const MOST_GRACE_WEEKS: u32 = 12;
+/// Most things to practise: more are not kept up.
+pub(super) const ITEMS: usize = 3;
 /// Most sets, and most times in each.
 pub(super) const MOST_SETS: u32 = 20;
 /// Most days a week.

@@ -1,7 +1,8 @@
 //! Plans that contradict themselves. They are neither made here nor taken from others.
 
 use super::ways;
-use record::{Plan, WayStanding};
+use record::{Plan, Way, WayStanding};
+use std::collections::BTreeSet;
 
 /// What cannot both hold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -10,6 +11,8 @@ pub(crate) enum Contradiction {
     PreferredAndRuledOut,
     /// What is to be practised is ruled out.
     PracticeRuledOut,
+    /// One way is practised twice: the log could not tell one from the other.
+    PracticeTwice,
     /// Practice is heavier than the ceiling.
     PracticeOverCeiling,
     /// One step is larger than the ceiling.
@@ -29,6 +32,7 @@ impl Contradiction {
         match self {
             Self::PreferredAndRuledOut => "plan-against-preferred",
             Self::PracticeRuledOut => "plan-against-practice-way",
+            Self::PracticeTwice => "plan-against-practice-twice",
             Self::PracticeOverCeiling => "plan-against-practice-load",
             Self::StepOverCeiling => "plan-against-step",
             Self::HeightOverCeiling => "plan-against-height",
@@ -55,6 +59,7 @@ pub(crate) fn contradiction(plan: &Plan) -> Option<Contradiction> {
                 .any(|practice| ways::has(plan, practice.way, WayStanding::NotAllowed)),
             Contradiction::PracticeRuledOut,
         ),
+        (is_practised_twice(plan), Contradiction::PracticeTwice),
         (
             plan.ceiling_g
                 .is_some_and(|most| plan.ceilings.iter().any(|one| one.grams > most)),
@@ -85,6 +90,11 @@ pub(crate) fn contradiction(plan: &Plan) -> Option<Contradiction> {
     found
         .into_iter()
         .find_map(|(is_so, contradiction)| is_so.then_some(contradiction))
+}
+
+fn is_practised_twice(plan: &Plan) -> bool {
+    let ways: BTreeSet<Way> = plan.practice.iter().map(|practice| practice.way).collect();
+    ways.len() < plan.practice.len()
 }
 
 /// The most that a plan allows from anywhere.

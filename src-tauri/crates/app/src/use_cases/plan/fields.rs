@@ -65,14 +65,8 @@ struct Field {
     optional: bool,
 }
 
-/// Numbers that a plan cannot do without.
-const NEEDED: [&str; 5] = [
-    "grace_weeks",
-    "practice_load",
-    "practice_sets",
-    "practice_times",
-    "practice_days",
-];
+/// A number that a plan cannot do without.
+const NEEDED: &str = "grace_weeks";
 
 #[derive(Debug, Serialize)]
 struct Choice {

@@ -8,6 +8,7 @@ pub(crate) mod lines;
 pub(crate) mod making;
 pub(crate) mod patterns;
 pub(crate) mod practice;
+mod practice_field;
 pub(crate) mod preview;
 pub(crate) mod set;
 pub(crate) mod sheet;

@@ -4,12 +4,10 @@ mod bands;
 mod practice;
 mod value;
 
-use self::value::{
-    alias, count, fault, mass, morning, needed, review_day, score, sentence, way_list,
-};
+use self::value::{alias, count, fault, mass, morning, review_day, score, sentence, way_list};
 use super::bounds::{
-    CUES, LONGEST_NOTES, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE, MOST_DAYS, MOST_GOOD_DAYS,
-    MOST_GRACE_WEEKS, MOST_GRAMS, MOST_SETS, MOST_STEP_GRAMS, MOST_TIMES,
+    CUES, LONGEST_NOTES, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE, MOST_GOOD_DAYS,
+    MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
 };
 use super::check::contradiction;
 use super::ways;
@@ -69,17 +67,6 @@ fn change(plan: &mut Plan, field: &str, value: &Value, editing: Editing) -> Resu
         "bands_for" => bands::set_regions(plan, value)?,
         "preferred" => ways::set(plan, WayStanding::Preferred, &way_list(value)?),
         "not_allowed" => ways::set(plan, WayStanding::NotAllowed, &way_list(value)?),
-        "practice_way" => practice::practice_way(plan, value)?,
-        "practice_load" => {
-            let grams = mass(value, MOST_GRAMS, editing)?;
-            practice::practised(plan)?.grams =
-                grams.ok_or_else(|| fault(ErrorCode::MissingField))?;
-        }
-        "practice_sets" => practice::practised(plan)?.sets = needed(count(value, 1, MOST_SETS)?)?,
-        "practice_times" => practice::practised(plan)?.times = needed(count(value, 1, MOST_SETS)?)?,
-        "practice_days" => {
-            practice::practised(plan)?.days_a_week = needed(count(value, 1, MOST_DAYS)?)?;
-        }
         "step" => rule.step_g = mass(value, MOST_STEP_GRAMS, editing)?,
         "good_days" => rule.good_days = count(value, 1, MOST_GOOD_DAYS)?,
         "hold_from" => rule.hold_from = score(value)?,
@@ -122,6 +109,9 @@ fn change_one_of_many(
         };
     }
     if let Some(set) = bands::set_band(plan, field, value) {
+        return set;
+    }
+    if let Some(set) = practice::set_practice(plan, field, value, editing) {
         return set;
     }
     let in_list = |list: &str| {

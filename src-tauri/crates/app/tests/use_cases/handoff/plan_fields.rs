@@ -1,4 +1,4 @@
-//! Single parts of the plan page: pain bands, days to try it on.
+//! Single parts of the plan page: pain bands, days to try it on, several things to practise.
 
 use super::plans::{clinician, field, set};
 use super::screens::plan;
@@ -146,4 +146,84 @@ fn a_text_box_knows_how_much_it_takes() {
         assert_eq!(field(&page, part)["max_length"], longest, "{part}");
     }
     assert_eq!(field(&page, "ceiling")["max_length"], Value::Null);
+}
+
+/// The pattern: squat with 4 kg, free bend ruled out, at most 10 kg.
+#[test]
+fn up_to_three_things_are_practised() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    let asked = |field: &str, value: Value| phone.ask(set(&id, field, value));
+    let page = phone.ask(json!({"do": "plan_edit", "id": id}));
+    assert_eq!(
+        field(&page, "practice_way")["label"],
+        "First way to practise"
+    );
+    assert_eq!(
+        field(&page, "practice_load")["label"],
+        "Squat: with how much"
+    );
+    assert_eq!(field(&page, "practice_way_2")["value"], "none");
+    assert!(!ids(&page).contains(&"practice_load_2") && !ids(&page).contains(&"practice_way_3"));
+    let page = asked("practice_way_2", json!("hinge"));
+    // It begins with what is practised already, so that the level stays.
+    assert_eq!(field(&page, "practice_load_2")["value"], 4.0);
+    asked("practice_load_2", json!(5));
+    asked("practice_days_2", json!(2));
+    let page = asked("practice_way_3", json!("lunge"));
+    assert_eq!(
+        field(&page, "practice_way_3")["label"],
+        "Third way to practise"
+    );
+    assert!(!ids(&page).contains(&"practice_way_4"));
+    let summary = phone.ask(json!({"do": "show_summary", "what": "plan", "plan": id}));
+    let leaves = summary["leaves"].to_string();
+    for line in [
+        "Squat with 4\u{a0}kg: 2 sets of 6, 3 days a week.",
+        "Hip hinge with 5\u{a0}kg: 2 sets of 6, 2 days a week.",
+        "Half-kneel with 4\u{a0}kg: 2 sets of 6, 3 days a week.",
+    ] {
+        assert!(leaves.contains(line), "{leaves}");
+    }
+    // The gap closes.
+    let page = asked("practice_way", json!("none"));
+    assert_eq!(field(&page, "practice_way")["value"], "hinge");
+    assert_eq!(field(&page, "practice_load")["value"], 5.0);
+    assert_eq!(field(&page, "practice_way_2")["value"], "lunge");
+    assert_eq!(field(&page, "practice_way_3")["value"], "none");
+}
+
+#[test]
+fn each_thing_to_practise_must_fit_the_plan() {
+    let phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    phone.ask(set(&id, "practice_way_2", json!("hinge")));
+    let before = phone.ask(json!({"do": "plan_edit", "id": id}));
+    for (field, value, says) in [
+        ("practice_load_2", json!(10.5), "heavier than the limit"),
+        ("practice_way_2", json!("free_bend"), "would be ruled out"),
+        ("practice_way_2", json!("squat"), "practised twice"),
+        ("practice_way_3", json!("hinge"), "practised twice"),
+        (
+            "not_allowed",
+            json!(["free_bend", "hinge"]),
+            "would be ruled out",
+        ),
+    ] {
+        let line = phone.line(&set(&id, field, value).to_string());
+        assert!(
+            line.contains("plan_contradiction") && line.contains(says),
+            "{line}"
+        );
+    }
+    for (field, value, expected) in [
+        ("practice_load_2", json!(null), "missing_field at value"),
+        ("practice_sets_2", json!(21), "out_of_range at value"),
+        ("practice_load_3", json!(4), "not_a_choice at field"),
+        ("practice_way_4", json!("lunge"), "not_a_choice at field"),
+        ("practice_colour", json!(4), "not_a_choice at field"),
+    ] {
+        assert_eq!(phone.refused(set(&id, field, value)), expected, "{field}");
+    }
+    assert_eq!(phone.ask(json!({"do": "plan_edit", "id": id})), before);
 }

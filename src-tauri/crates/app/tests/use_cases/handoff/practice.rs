@@ -394,3 +394,47 @@ fn the_clinician_sees_what_the_patient_sees() {
     let row = table(&patient, None);
     assert!(row.contains(practised), "{row}");
 }
+
+/// Two things to practise on one day are one day of practice, and each moves by the step that is taken.
+#[test]
+fn two_things_are_noted_apart_and_count_as_one_day() {
+    let phone = visit(&[
+        ("practice_way_2", json!("hinge")),
+        ("practice_load_2", json!(5)),
+    ])
+    .patient;
+    assert_eq!(day(&phone)["practice"][1]["name"], "Hip hinge");
+    assert_eq!(day(&phone)["step"]["text"], "Stay at 4\u{a0}kg for now.");
+    let second = |phone: &TestPhone| {
+        phone.ask(json!({"do": "practice_keep", "item": 1, "done": true, "pain": 1}));
+    };
+    second(&phone);
+    assert_eq!(day(&phone)["practice"][0]["today"], json!(null));
+    assert_eq!(
+        day(&phone)["practice"][1]["today"],
+        "Noted today. Worst pain: 1 out of 10."
+    );
+    a_day(&phone, 1, "yes");
+    assert_eq!(
+        day(&phone)["step"]["need"],
+        "One more good day, and you may try 0.5\u{a0}kg more."
+    );
+    second(&phone);
+    a_day(&phone, 1, "yes");
+    phone.ask(json!({"do": "step_answer", "step": "step_up", "take": true}));
+    let day = day(&phone);
+    let text = |at: usize| {
+        day["practice"][at]["text"]
+            .as_str()
+            .expect("text")
+            .to_owned()
+    };
+    assert_eq!(text(0), "With 4.5\u{a0}kg: 2 sets of 6, 3 days a week.");
+    assert_eq!(text(1), "With 5.5\u{a0}kg: 2 sets of 6, 3 days a week.");
+    let list = phone.ask(json!({"do": "practice_list"}));
+    let log = list["entries"].to_string();
+    assert!(
+        log.contains("Hip hinge, 5\u{a0}kg") && log.contains("Squat, 4\u{a0}kg"),
+        "{log}"
+    );
+}

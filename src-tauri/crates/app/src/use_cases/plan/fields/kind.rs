@@ -42,7 +42,7 @@ impl Draw<'_> {
             unit: None,
             max_length: None,
             hint: None,
-            optional: matches!(kind, "kg" | "count") && !NEEDED.contains(&id),
+            optional: matches!(kind, "kg" | "count") && id != NEEDED,
         }
     }
 
