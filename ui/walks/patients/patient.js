@@ -38,6 +38,7 @@ function plans(all) {
     rows(rowTo(`#/plans/${id}`, title, versions[0]?.title ?? say("screen-patients-not-given"), { "data-plan": id })),
     versions.map((version) => fold(version.title, { class: "version" },
       version.why ? para(say("screen-patients-why", { why: version.why })) : null,
+      version.why_private ? para(say("screen-patients-why-private", { why: version.why_private })) : null,
       version.changes.length === 0 ? para(say("screen-patients-first"), "hint") : lines(version.changes))),
   ]).flat();
 }

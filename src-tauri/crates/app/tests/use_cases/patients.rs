@@ -1,8 +1,9 @@
 //! The people a clinician treats: a list that finds them, what became of their plans, and notes that stay.
 
-use crate::handoff::screens::{history_for, pair, plan, plan_for, shown, taken};
+use crate::handoff::screens::{file, from_base64, history_for, pair, plan, plan_for, shown, taken};
 use crate::phone::TestPhone;
 use crate::script::Script;
+use handoff::{Code, open_unpaired};
 use serde_json::{Value, json};
 
 fn clinician() -> TestPhone {
@@ -156,10 +157,12 @@ fn a_plan_that_is_due_comes_first_and_says_so() {
     assert!(page["text"].as_str().expect("text").contains("Review due"));
 }
 
-/// Typed into a note, and looked for in everything that can leave.
+/// Typed into a note and as a private reason, and looked for in everything that can leave.
 #[test]
-fn a_note_never_leaves() {
+fn a_note_and_a_private_reason_never_leave() {
     const NOTE: &str = "zzz-quillet-private-9c1";
+    const REASON: &str = "zzz-quillet-reason-4e7";
+    const TOLD: &str = "zzz-quillet-told-2a5";
     let (clinician, patient) = (
         clinician(),
         TestPhone::of("orchard", "lift", "Green Ladder"),
@@ -169,28 +172,105 @@ fn a_note_never_leaves() {
     patient.ask(json!({"do": "lift_keep", "done": true, "way": "squat"}));
     taken(&clinician, &shown(&patient, history_for(90, &pairing)));
     let id = plan(&clinician, "sore_back", "Green Ladder");
+    set(&clinician, &id, "why_private", json!(REASON));
+    set(&clinician, &id, "why", json!(TOLD));
     let patient_id = of_name(&clinician, "Green")["id"].take();
     let kept = clinician.ask(json!({"do": "patient_note", "id": patient_id, "text": NOTE}));
     assert_eq!(of_name(&clinician, "Green")["notes"][0]["text"], NOTE);
+    let stays = |form: &str, bytes: &[u8]| {
+        for secret in [NOTE, REASON] {
+            let found = bytes
+                .windows(secret.len())
+                .any(|part| part == secret.as_bytes());
+            assert!(!found, "{form} holds {secret}");
+        }
+    };
+    let tells = |form: &str, bytes: &[u8]| {
+        let found = bytes
+            .windows(TOLD.len())
+            .any(|part| part == TOLD.as_bytes());
+        assert!(
+            found,
+            "{form}: what is told is there, so it was looked for rightly"
+        );
+    };
+    let asked = json!({"do": "show_summary", "what": "plan", "plan": id, "to": pairing});
+    stays("the summary", clinician.ask(asked).to_string().as_bytes());
+    // Once under eight words, so that what is sealed can be opened here.
+    let show = clinician.ask(json!({"do": "show", "what": "plan", "plan": id, "to": null}));
+    let code = clinician.ask(json!({"do": "show_code", "show": show["show"]}));
+    let words = code["words"].as_array().expect("words").iter();
+    let words: Vec<&str> = words.map(|word| word.as_str().expect("a word")).collect();
+    let code = Code::typed(&words.join(" ")).expect("a code");
+    let parcel = file(&clinician, &show);
+    let opened = open_unpaired(&parcel, &code, 0).expect("it opens");
+    stays("the parcel", &parcel);
+    stays("what is sealed", &opened.payload);
+    tells("what is sealed", &opened.payload);
+    let page = json!({"do": "report_make", "form": "pdf", "plan": id, "to": pairing});
+    let page = clinician.ask(page);
+    let page = from_base64(page["base64"].as_str().expect("bytes"));
+    stays("the page of paper", &page);
+    tells("the page of paper", &page);
+    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
+    patient.walk(&Script::ordinary(), None);
+    patient.ask(json!({"do": "lift_keep", "done": true, "way": "squat"}));
+    taken(&clinician, &shown(&patient, history_for(90, &pairing)));
     for form in ["note", "csv", "fhir"] {
         let made = clinician.ask(json!({"do": "report_make", "form": form, "of": pairing}));
-        assert!(
-            !made["text"].as_str().expect("text").contains(NOTE),
-            "{form}"
-        );
+        stays(form, made["text"].as_str().expect("text").as_bytes());
+        if form == "fhir" {
+            tells(form, made["text"].as_str().expect("text").as_bytes());
+        }
     }
-    let asked = json!({"do": "show_summary", "what": "plan", "plan": id, "to": pairing});
-    assert!(!clinician.ask(asked).to_string().contains(NOTE));
-    taken(&patient, &shown(&clinician, plan_for(&id, &pairing)));
-    assert!(
-        !patient
-            .ask(json!({"do": "plan_now"}))
-            .to_string()
-            .contains(NOTE)
+    let page = clinician.ask(json!({"do": "report_make", "form": "pdf", "of": pairing}));
+    stays(
+        "the look back",
+        &from_base64(page["base64"].as_str().expect("bytes")),
     );
+    let now = patient.ask(json!({"do": "plan_now"})).to_string();
+    stays("the plan that is followed", now.as_bytes());
+    tells("the plan that is followed", now.as_bytes());
     let gone = json!({"do": "patient_note_remove", "id": patient_id, "note": kept["id"]});
     clinician.ask(gone.clone());
     assert_eq!(clinician.refused(gone), "not_found at note");
+}
+
+#[test]
+fn a_private_reason_belongs_to_its_version() {
+    let mut phone = clinician();
+    let id = plan(&phone, "sore_back", "Green Ladder");
+    set(&phone, &id, "why_private", json!("  They lift  at night. "));
+    phone.kill_and_unlock();
+    let private = |phone: &TestPhone| {
+        let page = phone.ask(json!({"do": "plan_edit", "id": id}));
+        let notes = page["sections"].as_array().expect("sections").last();
+        let fields = notes.expect("notes")["fields"]
+            .as_array()
+            .expect("fields")
+            .clone();
+        let private = fields
+            .into_iter()
+            .find(|field| field["id"] == "why_private");
+        private.expect("the field")["value"].take()
+    };
+    assert_eq!(private(&phone), "They lift at night.");
+    let hand = || phone.ask(json!({"do": "show", "what": "plan", "plan": id, "to": null}));
+    hand();
+    // The next version has its own, and the old one stays as it is.
+    assert_eq!(private(&phone), Value::Null);
+    set(&phone, &id, "why_private", json!("A quarrel at work."));
+    set(&phone, &id, "why_private", json!(null));
+    set(&phone, &id, "ceiling", json!(9));
+    hand();
+    let page = of_name(&phone, "Green");
+    let versions = &page["plans"][0]["versions"];
+    assert_eq!(versions[0]["why_private"], Value::Null);
+    assert_eq!(versions[1]["why_private"], "They lift at night.");
+    assert_eq!(versions[1]["why"], Value::Null);
+    let long =
+        json!({"do": "plan_set", "id": id, "field": "why_private", "value": "x".repeat(701)});
+    assert_eq!(phone.refused(long), "too_long at value");
 }
 
 #[test]

@@ -107,6 +107,8 @@ plan-field-hold-from = Hold from this pain
 plan-field-back-over = Step back above this pain
 plan-field-locked = Only I allow steps
 plan-field-notes = Notes
+plan-field-why-private = Private reason
+plan-private-hint = This stays on this phone and is on no paper. You can change it until the version is handed over.
 plan-field-why = Why this version
 
 ## Where pain begins to count as moderate and as strong, by part of the body
@@ -196,7 +198,7 @@ sheet-with-symbol = A symbol that only the phone of { $name } can open.
 sheet-without-symbol = No symbol: the page is only for reading.
 sheet-symbol = For the phone of { $name } only: open Heftwell, choose to scan, and hold the camera over this. It opens until { $day }.
 sheet-symbol-too-long = This plan is too long for a symbol on paper. Hand it over on the screen.
-sheet-stays = Your notes on the person, older versions and what they told you.
+sheet-stays = Your notes on the person, private reasons, older versions and what they told you.
 sheet-open = The words on the page are not sealed. Whoever holds the page can read them.
 sheet-stop = Stop if pain jumps, legs feel odd, you feel dizzy or short of breath. Then ask for help.
 sheet-limits = This plan was made for one person. It helps to choose and does not replace advice.

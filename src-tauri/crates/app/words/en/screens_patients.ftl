@@ -11,6 +11,7 @@ screen-patients-plans = Plans
 screen-patients-no-plan = No plan yet.
 screen-patients-not-given = Not handed over yet.
 screen-patients-why = Why: [why]
+screen-patients-why-private = Why, for you alone: [why]
 screen-patients-first = First version.
 screen-patients-look = Look back with them
 screen-patients-give = Hand something over

@@ -107,6 +107,8 @@ plan-field-hold-from = Esperar desde este dolor
 plan-field-back-over = Volver atrás con más de este dolor
 plan-field-locked = Solo yo permito pasos
 plan-field-notes = Notas
+plan-field-why-private = Razón privada
+plan-private-hint = Esto se queda en este teléfono y no va en ningún papel. Puede cambiarlo hasta que entregue la versión.
 plan-field-why = Por qué esta versión
 
 ## Where pain begins to count as moderate and as strong, by part of the body
@@ -196,7 +198,7 @@ sheet-with-symbol = Un símbolo que solo abre el teléfono de { $name }.
 sheet-without-symbol = Sin símbolo: la hoja es solo para leer.
 sheet-symbol = Solo para el teléfono de { $name }: abra Heftwell, elija escanear y ponga la cámara encima. Se abre hasta el { $day }.
 sheet-symbol-too-long = Este plan es demasiado largo para un símbolo en papel. Entréguelo en la pantalla.
-sheet-stays = Sus notas sobre la persona, las versiones de antes y lo que le contó.
+sheet-stays = Sus notas sobre la persona, las razones privadas, las versiones de antes y lo que le contó.
 sheet-open = Las palabras de la hoja no van selladas. Quien tenga la hoja puede leerlas.
 sheet-stop = Pare si el dolor sube de golpe, siente raras las piernas, se marea o le falta el aire. Entonces pida ayuda.
 sheet-limits = Este plan se hizo para una sola persona. Ayuda a elegir y no sustituye un consejo.

@@ -11,6 +11,7 @@ screen-patients-plans = Planes
 screen-patients-no-plan = Aún no hay plan.
 screen-patients-not-given = Aún sin entregar.
 screen-patients-why = Por qué: [why]
+screen-patients-why-private = Por qué, solo para usted: [why]
 screen-patients-first = Primera versión.
 screen-patients-look = Mirar atrás juntos
 screen-patients-give = Entregar algo

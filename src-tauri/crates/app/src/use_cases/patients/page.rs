@@ -47,7 +47,10 @@ struct PlanView {
 struct VersionView {
     title: String,
     changes: Vec<String>,
+    /// Why it is so, as the person was told.
     why: Option<String>,
+    /// Why it is so, where the person was not told: it stays on this device.
+    why_private: Option<String>,
 }
 
 #[derive(Debug, Serialize)]
@@ -125,6 +128,10 @@ fn plan_view(call: &Call<'_>, id: PlanId) -> Result<Option<PlanView>, Failure> {
                 .why
                 .as_ref()
                 .and_then(|why| wording::text(why, reader.words)),
+            why_private: vault
+                .plan_whys()
+                .find(id, version.version)?
+                .map(|note| note.text),
         });
         before = Some(version);
     }

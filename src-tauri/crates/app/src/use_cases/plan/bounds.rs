@@ -26,5 +26,7 @@ pub(super) const LONGEST_TITLE: usize = 60;
 pub(super) const LONGEST_SENTENCE: usize = 200;
 /// Longest step for a flare-up, in characters: it is read by somebody in pain.
 pub(super) const LONGEST_STEP: usize = 60;
+/// Longest reason that stays on this phone, in characters.
+pub(super) const LONGEST_PRIVATE: usize = 700;
 /// Longest notes, in characters: the longest plan of all still fits on one page of paper.
 pub(super) const LONGEST_NOTES: usize = 700;

@@ -1,8 +1,8 @@
 //! The page on which a plan is edited: every part of it as a field that the screen can draw.
 
 use super::bounds::{
-    CUES, LONGEST_NOTES, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE, MOST_GOOD_DAYS,
-    MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
+    CUES, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE,
+    MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
 };
 use super::lines::title;
 use super::ways;
@@ -10,7 +10,7 @@ use crate::convert::plan::to_date;
 use crate::walk::text::Reader;
 use crate::words::{Arg, KILOGRAMS_PER_POUND, Units, message_id};
 use handoff::Alias;
-use record::{HeightWord, NextMorning, Plan, WayStanding};
+use record::{HeightWord, NextMorning, Plan, WayStanding, Wording};
 use serde::Serialize;
 use serde_json::{Value, json};
 
@@ -75,15 +75,22 @@ struct Choice {
     chosen: bool,
 }
 
+/// The field of the reason that stays on this phone.
+pub(super) const PRIVATE: &str = "why_private";
+
+/// What there is beside the plan itself.
+pub(super) struct Standing {
+    /// Whether it is not handed over as it stands.
+    pub(super) is_draft: bool,
+    /// The version that was handed over last.
+    pub(super) version_text: String,
+    /// Why the next version is as it is, where the person is not told.
+    pub(super) private: Option<String>,
+}
+
 /// The page of a plan.
 #[must_use]
-pub(crate) fn page(
-    id: i64,
-    plan: &Plan,
-    draft: bool,
-    version_text: String,
-    reader: Reader<'_>,
-) -> PlanPage {
+pub(super) fn page(id: i64, plan: &Plan, standing: Standing, reader: Reader<'_>) -> PlanPage {
     let draw = Draw { plan, reader };
     let section = |id: &'static str, fields: Vec<Field>| Section {
         id,
@@ -94,8 +101,8 @@ pub(crate) fn page(
         id,
         r#for: plan.whom.clone(),
         title: title(plan, reader),
-        draft,
-        version_text,
+        draft: standing.is_draft,
+        version_text: standing.version_text,
         sections: vec![
             section("whom", draw.whom()),
             section("limits", draw.limits()),
@@ -105,13 +112,7 @@ pub(crate) fn page(
             section("practice", draw.practice()),
             section("progress", draw.progress()),
             section("flare", draw.flare()),
-            section(
-                "notes",
-                vec![
-                    draw.words("notes", plan.notes.first(), LONGEST_NOTES),
-                    draw.words("why", plan.why.as_ref(), LONGEST_SENTENCE),
-                ],
-            ),
+            section("notes", draw.notes(standing.private)),
         ],
         notes: vec![reader.words.text("plan-page-house")],
     }
@@ -217,6 +218,18 @@ impl Draw<'_> {
         (0..CUES)
             .map(|at| self.words(&format!("flare_{}", at + 1), steps.get(at), LONGEST_STEP))
             .collect()
+    }
+
+    fn notes(&self, private: Option<String>) -> Vec<Field> {
+        let plan = self.plan;
+        let private = private.map(Wording::Typed);
+        let mut private = self.words(PRIVATE, private.as_ref(), LONGEST_PRIVATE);
+        private.hint = Some(self.reader.words.text("plan-private-hint"));
+        vec![
+            self.words("notes", plan.notes.first(), LONGEST_NOTES),
+            self.words("why", plan.why.as_ref(), LONGEST_SENTENCE),
+            private,
+        ]
     }
 
     fn progress(&self) -> Vec<Field> {

@@ -1,9 +1,10 @@
 //! Making and editing plans.
 
-use super::fields::{PlanPage, page};
+use super::fields::{PRIVATE, PlanPage, Standing, page};
 use super::lines::title;
 use super::patterns::{self, PATTERNS};
-use super::set::{Editing, set};
+use super::private;
+use super::set::{Editing, read_private, set};
 use crate::call::Call;
 use crate::convert::{moment, plan::to_day};
 use crate::failure::Failure;
@@ -139,6 +140,10 @@ pub(crate) struct SetPlan {
 pub(crate) fn plan_set(call: &mut Call<'_>, asked: SetPlan) -> Result<PlanPage, Failure> {
     let id = PlanId(asked.id);
     let plan = find(call, id, "id")?;
+    if asked.field == PRIVATE {
+        private::set_next(call, id, read_private(&asked.value)?)?;
+        return view(call, id, &plan);
+    }
     let editing = Editing {
         now: call.now,
         units: call.reader()?.units,
@@ -223,8 +228,12 @@ pub(crate) fn next_version(
 
 fn view(call: &Call<'_>, id: PlanId, plan: &Plan) -> Result<PlanPage, Failure> {
     let (_, is_draft) = next_version(call, id, plan)?;
-    let version_text = version_text(call, id)?;
-    Ok(page(id.0, plan, is_draft, version_text, call.reader()?))
+    let standing = Standing {
+        is_draft,
+        version_text: version_text(call, id)?,
+        private: private::of_next(call, id)?,
+    };
+    Ok(page(id.0, plan, standing, call.reader()?))
 }
 
 fn version_text(call: &Call<'_>, id: PlanId) -> Result<String, Failure> {

@@ -10,6 +10,7 @@ pub(crate) mod patterns;
 pub(crate) mod practice;
 mod practice_field;
 pub(crate) mod preview;
+mod private;
 pub(crate) mod set;
 pub(crate) mod sheet;
 pub(crate) mod ways;

@@ -4,10 +4,12 @@ mod bands;
 mod practice;
 mod value;
 
-use self::value::{alias, count, fault, mass, morning, review_day, score, sentence, way_list};
+use self::value::{
+    alias, count, fault, line, mass, morning, review_day, score, sentence, way_list,
+};
 use super::bounds::{
-    CUES, LONGEST_NOTES, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE, MOST_GOOD_DAYS,
-    MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
+    CUES, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE,
+    MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
 };
 use super::check::contradiction;
 use super::ways;
@@ -44,6 +46,14 @@ pub(crate) fn set(
         Some(found) => Err(Failure::at(ErrorCode::PlanContradiction, field).saying(found.says())),
         None => Ok(changed),
     }
+}
+
+/// A reason that stays on this phone, as it is typed; `None` when nothing is left of it.
+///
+/// # Errors
+/// `wrong_type`, `too_long` at `value`.
+pub(super) fn read_private(value: &Value) -> Result<Option<String>, Failure> {
+    line(value, LONGEST_PRIVATE)
 }
 
 fn change(plan: &mut Plan, field: &str, value: &Value, editing: Editing) -> Result<(), Failure> {

@@ -31,6 +31,11 @@ pub(super) fn alias(value: &Value) -> Result<String, Failure> {
 
 /// A typed sentence on one line; `None` when nothing is left of it.
 pub(super) fn sentence(value: &Value, longest: usize) -> Result<Option<Wording>, Failure> {
+    Ok(line(value, longest)?.map(Wording::Typed))
+}
+
+/// Typed text on one line; `None` when nothing is left of it.
+pub(super) fn line(value: &Value, longest: usize) -> Result<Option<String>, Failure> {
     if value.is_null() {
         return Ok(None);
     }
@@ -43,7 +48,7 @@ pub(super) fn sentence(value: &Value, longest: usize) -> Result<Option<Wording>,
     if text.chars().count() > longest {
         return Err(fault(ErrorCode::TooLong));
     }
-    Ok((!text.is_empty()).then_some(Wording::Typed(text)))
+    Ok((!text.is_empty()).then_some(text))
 }
 
 pub(super) fn review_day(value: &Value, editing: Editing) -> Result<record::Day, Failure> {
