@@ -49,6 +49,10 @@ def lift(random, day, days, levels, loads, ways):
         told["times"] = int(random.integers(1, 8))
     if random.random() < 0.9:
         told["way"] = str(random.choice(ways))
+    if random.random() < 0.9:
+        told["advised_way"] = str(random.choice(ways))
+    if random.random() < 0.7:
+        told["aid_first"] = bool(random.random() < 0.4)
     for kind in KINDS:
         if random.random() < 0.8:
             drift = 3 * day / days + load / 8
@@ -112,12 +116,30 @@ def check(number, until, lifts, reply, differences):
     counts = [sum(told.get("way") == way for told in done) for way in WAYS]
     evenness = stats.entropy(counts) / math.log(5) if sum(counts) else None
     differences.near(f"history {number}, evenness", reply["evenness"], evenness)
+    check_counts(number, past, done, reply["counts"], differences)
     for week in reply["weeks"]:
         inside = [told for told in done if 0 <= told["day"] - week["from_day"] < 7]
         lifted = float(np.sum([told.get("mass_kg", 0) * told.get("times", 1) for told in inside]))
         differences.near(f"history {number}, week {week['from_day']}", week["lifted_kg"], lifted)
     times = sum(told.get("times", 1) for told in done)
     differences.near(f"history {number}, times", sum(week["times"] for week in reply["weeks"]), times)
+
+
+def check_counts(number, past, done, ours, differences):
+    both = [told for told in done if "way" in told and "advised_way" in told]
+    theirs = {
+        "entries": len(past),
+        "done": len(done),
+        "left": len(past) - len(done),
+        "done_against": sum(told["decision"] == "done_against" for told in past),
+        "done_unchanged": sum(told["decision"] == "done_unchanged" for told in past),
+        "done_without_aid": sum(told["decision"] == "done" and told.get("aid_first", False) for told in past),
+        "way_and_advised": len(both),
+        "other_way": sum(told["way"] != told["advised_way"] for told in both),
+        "days": len({told["day"] for told in past}),
+    }
+    for name, count in theirs.items():
+        differences.near(f"history {number}, {name}", ours[name], count)
 
 
 def check_response(number, recent, ours, differences):

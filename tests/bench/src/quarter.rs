@@ -107,5 +107,6 @@ fn lift(small: &mut impl FnMut(u64) -> u8) -> HistoryLift {
         ],
         instead: 0,
         title: 1 + u32::from(small(4)),
+        aid_first: Some(small(4) == 0),
     }
 }

@@ -164,7 +164,10 @@ fn expect_the_table_to_agree(phone: &mut Phone) {
     }
     assert_eq!((done, left, days.len()), (10, 0, 10));
     assert_eq!(during, PAIN.map(|pain| pain.to_string()));
-    let counts = format!("{done} done and {left} left, on {} days", days.len());
+    let counts = format!(
+        "{done} done and {left} decided against, on {} days",
+        days.len()
+    );
     assert!(look_back.contains(&counts), "{counts}\n{look_back}");
     assert_eq!(counted, times, "times of all weeks");
     // Each of two or three weeks is shown in whole kilograms.

@@ -156,8 +156,9 @@ pub fn task() -> impl Strategy<Value = Task> {
     })
 }
 
-/// Any plan, without pain bands of its own: the laws are stated for the default bands.
-pub fn plan() -> impl Strategy<Value = Plan> {
+/// Any plan, without pain bands of its own: the laws are stated for the default bands. Boxed, so that what is built from
+/// it fits on a test's stack.
+pub fn plan() -> BoxedStrategy<Plan> {
     let validity = prop_oneof![
         3 => Just(Validity::Valid),
         1 => of(0.0..20.0f64).prop_map(|weeks| Validity::Expired { overdue: weeks.map(Weeks::clamped) }),
@@ -179,25 +180,27 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         of(kilograms()),
         any::<bool>(),
     );
-    (validity, limits, ways, steps).prop_map(|(validity, limits, ways, steps)| Plan {
-        validity,
-        max: limits.0,
-        max_by_height: limits.1,
-        times_a_bout: limits.3,
-        bouts_a_day: limits.4,
-        pain_ceiling: limits.2,
-        allowed: ways.0,
-        avoid: ways.1,
-        prefer: ways.2,
-        step: steps.0,
-        current: steps.1,
-        good_sessions: None,
-        hold_from: None,
-        back_over: None,
-        steps_locked: steps.2,
-        grace: None,
-        bands: [].into(),
-    })
+    (validity, limits, ways, steps)
+        .prop_map(|(validity, limits, ways, steps)| Plan {
+            validity,
+            max: limits.0,
+            max_by_height: limits.1,
+            times_a_bout: limits.3,
+            bouts_a_day: limits.4,
+            pain_ceiling: limits.2,
+            allowed: ways.0,
+            avoid: ways.1,
+            prefer: ways.2,
+            step: steps.0,
+            current: steps.1,
+            good_sessions: None,
+            hold_from: None,
+            back_over: None,
+            steps_locked: steps.2,
+            grace: None,
+            bands: [].into(),
+        })
+        .boxed()
 }
 
 /// Any pain bands a plan may set.

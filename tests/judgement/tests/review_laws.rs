@@ -16,7 +16,7 @@ fn any_lift() -> impl Strategy<Value = KeptLift> {
             1..20u32,
         ),
         (
-            proptest::option::of(prop::sample::select(Way::ALL)),
+            (any_way(), any_way(), any::<Option<bool>>()),
             pain(),
             pain(),
             pain(),
@@ -24,18 +24,26 @@ fn any_lift() -> impl Strategy<Value = KeptLift> {
         ),
     )
         .prop_map(
-            |((day, decision, mass, times), (way, before, during, next_morning, flare))| KeptLift {
-                day: Day::of(day),
-                decision,
-                mass: mass.map(Kilograms::clamped),
-                times: Repetitions::of(times),
-                way,
-                before,
-                during,
-                next_morning,
-                flare,
+            |((day, decision, mass, times), (ways, before, during, next_morning, flare))| {
+                KeptLift {
+                    day: Day::of(day),
+                    decision,
+                    mass: mass.map(Kilograms::clamped),
+                    times: Repetitions::of(times),
+                    way: ways.0,
+                    advised: ways.1,
+                    aid_first: ways.2,
+                    before,
+                    during,
+                    next_morning,
+                    flare,
+                }
             },
         )
+}
+
+fn any_way() -> impl Strategy<Value = Option<Way>> {
+    proptest::option::of(prop::sample::select(Way::ALL))
 }
 
 fn any_history() -> impl Strategy<Value = Vec<KeptLift>> {
@@ -124,6 +132,8 @@ proptest! {
                 mass: None,
                 times: Repetitions::ONCE,
                 way: None,
+                advised: None,
+                aid_first: None,
                 before: Some(PainScore::of(if day < 6 { first } else { last })),
                 during: None,
                 next_morning: None,
@@ -158,6 +168,8 @@ fn evenness_at_its_ends() {
                 mass: None,
                 times: Repetitions::ONCE,
                 way: Some(*way),
+                advised: None,
+                aid_first: None,
                 before: None,
                 during: None,
                 next_morning: None,

@@ -68,8 +68,11 @@ const ENDINGS: [&str; 20] = [
     "-side", "-text", "-title", "-why", "-word-1", "-word-2", "-word-3", "-do-1", "-do-2",
 ];
 /// Ids put together from a number.
-const NUMBERED: [(&str, std::ops::RangeInclusive<u32>); 2] =
-    [("date-weekday-", 1..=7), ("date-month-", 1..=12)];
+const NUMBERED: [(&str, std::ops::RangeInclusive<u32>); 3] = [
+    ("date-weekday-", 1..=7),
+    ("date-month-", 1..=12),
+    ("date-month-short-", 1..=12),
+];
 
 #[test]
 fn every_message_is_used() {

@@ -20,6 +20,10 @@ pub struct LiftFacts {
     pub body: BodyToday,
     /// What the advice came to.
     pub outcome: Outcome,
+    /// The way that was shown first.
+    pub advised: Option<Way>,
+    /// Text ids of the cautions shown.
+    pub cautions: Vec<String>,
     /// Version of the rules that gave it.
     pub rule_version: String,
     /// Done (`true`) or left (`false`).
@@ -43,6 +47,8 @@ impl LiftFacts {
             reps: part.task.reps,
             body: part.body,
             outcome: part.advice.outcome,
+            advised: part.advice.ways.first().copied(),
+            cautions: part.advice.cautions,
             rule_version: part.advice.rule_version,
             done: part.done,
             way: part.way,
@@ -86,6 +92,10 @@ struct TaskPart {
 struct AdvicePart {
     #[n(1)]
     outcome: Outcome,
+    #[n(3)]
+    ways: Vec<Way>,
+    #[n(5)]
+    cautions: Vec<String>,
     #[n(11)]
     rule_version: String,
 }

@@ -11,7 +11,7 @@ mod support;
 
 use std::fmt::Debug;
 
-use record::{Mass, Moment, Record, Task};
+use record::{Mass, Moment, Received, Record, Task};
 
 const FROZEN: &str = include_str!("frozen/frozen.txt");
 
@@ -118,9 +118,24 @@ fn plan() {
 
 #[test]
 fn history() {
-    holds("history_full", &support::handoff::history());
+    holds("history_aid", &support::handoff::history());
     holds("history_empty", &support::handoff::history_empty());
-    holds("received", &support::handoff::received());
+    holds("received_aid", &support::handoff::received());
+}
+
+/// Histories of before the last place of a lift came.
+#[test]
+fn a_history_without_the_last_place_of_a_lift() {
+    let mut first_form = support::handoff::history();
+    for lift in &mut first_form.lifts {
+        lift.aid_first = None;
+    }
+    holds("history_full", &first_form);
+    let received = Received {
+        history: first_form,
+        ..support::handoff::received()
+    };
+    holds("received", &received);
 }
 
 #[test]

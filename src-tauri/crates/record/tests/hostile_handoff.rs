@@ -52,9 +52,13 @@ fn one_thing_wrong_in_a_plan_or_a_history() {
         "nothing told"
     );
     assert_eq!(
-        lift(&format!("8e {first} {nothing} {last} 82 01 02")),
+        lift(&format!("8f {first} {nothing} {last} f5 82 01 02")),
         Ok(()),
         "a place from later"
+    );
+    assert!(
+        lift(&format!("8e {first} {nothing} {last} 02")).is_err(),
+        "a number for a yes"
     );
     assert_eq!(
         lift(&format!("8c {first} {nothing} 00 80 00")),

@@ -374,7 +374,7 @@ proptest! {
         let Lift { task, body, advice, .. } = lift;
         prop_assert_eq!(facts, LiftFacts {
             at, title: lift.title, mass: task.mass, reps: task.reps, body, outcome: advice.outcome,
-            rule_version: advice.rule_version, done: tail.0, way: tail.1,
+            advised: advice.ways.first().copied(), cautions: advice.cautions, rule_version: advice.rule_version, done: tail.0, way: tail.1,
         });
     }
 

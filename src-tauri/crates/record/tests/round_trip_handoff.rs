@@ -145,9 +145,10 @@ fn history_lift() -> impl Strategy<Value = HistoryLift> {
         ways,
         facts,
         prop::collection::vec(look, 0..3),
+        of(any::<bool>()),
     )
         .prop_map(
-            |((after_min, done, numbers), outcome, ways, facts, looks)| HistoryLift {
+            |((after_min, done, numbers), outcome, ways, facts, looks, aid_first)| HistoryLift {
                 after_min,
                 done,
                 outcome,
@@ -161,6 +162,7 @@ fn history_lift() -> impl Strategy<Value = HistoryLift> {
                 looks,
                 instead: numbers[1],
                 title: numbers[2],
+                aid_first,
             },
         )
 }

@@ -4,6 +4,7 @@ use crate::call::Call;
 use crate::convert::moment;
 use crate::failure::Failure;
 use chrono::{DateTime, Days, FixedOffset, NaiveTime, TimeZone};
+use lifting::advise::advice::Caution;
 use record::{
     CheckIn, Day, History, HistoryLift, HistoryPractice, Lift, LookBack, OpenSign, PlanVersion,
     PracticeEvent, SignRaised,
@@ -15,6 +16,8 @@ use super::practice::to_hand;
 
 /// Most lifts in one history (house rule): some years of several a day.
 const MOST_LIFTS: u32 = 5000;
+/// The caution that asks for an aid or help first.
+pub(crate) const AID_FIRST: &str = Caution::AidOrHelpFirst.id();
 /// Milliseconds in a minute.
 const MINUTE_MS: i64 = 60_000;
 
@@ -155,6 +158,7 @@ fn entry(
         } else {
             0
         },
+        aid_first: Some(lift.advice.cautions.iter().any(|id| id == AID_FIRST)),
     }
 }
 

@@ -217,6 +217,17 @@ impl PlanDay {
         }
     }
 
+    /// The level that the proposal leads to; on the day of a flare-up the one that it left.
+    #[must_use]
+    pub(crate) fn proposed(&self, proposal: &Proposal) -> Option<Kilograms> {
+        let level = self.level?;
+        Some(if self.flare_today {
+            level
+        } else {
+            self.next(level, proposal.progress)
+        })
+    }
+
     /// How much more the step up that is still to be earned will be.
     #[must_use]
     pub(crate) fn next_step(&self) -> Option<Kilograms> {

@@ -1,6 +1,8 @@
 //! The facts of a report, from the vault.
 
 use super::{Before, Report, Told, plan};
+use crate::convert::advice_back;
+use crate::convert::history::AID_FIRST;
 use crate::convert::moment::from_record;
 use crate::failure::Failure;
 use chrono::{DateTime, Datelike, FixedOffset, NaiveDate, NaiveTime};
@@ -77,6 +79,8 @@ fn tell(lift: LiftFacts, check_ins: &[CheckIn]) -> Told {
         rules: lift.rule_version,
         done: lift.done,
         way: lift.way,
+        first: lift.advised,
+        aid_first: Some(lift.cautions.iter().any(|id| id == AID_FIRST)),
         mass_g: match lift.mass {
             Some(Mass::Known { grams }) => Some((grams, grams)),
             Some(Mass::Untested {
@@ -115,9 +119,9 @@ fn kept(told: &Told) -> KeptLift {
             .mass_g
             .map(|(_, high)| Kilograms::clamped(f64::from(high) / 1000.0)),
         times: Repetitions::of(told.times),
-        way: told
-            .way
-            .and_then(|way| lifting::way::Way::from_id(way.id())),
+        way: told.way.map(advice_back::way),
+        advised: told.first.map(advice_back::way),
+        aid_first: told.aid_first,
         before: score(told.before.worst()),
         during: score(told.during),
         next_morning: score(told.next_morning),

@@ -58,6 +58,10 @@ pub(crate) struct Told {
     pub(crate) done: bool,
     /// The way, if it was told.
     pub(crate) way: Option<Way>,
+    /// The way that was shown first.
+    pub(crate) first: Option<Way>,
+    /// Whether an aid or help was advised first; `None`: not told.
+    pub(crate) aid_first: Option<bool>,
     /// Lowest and highest mass it may have had, in grams; the same when it was known.
     pub(crate) mass_g: Option<(u32, u32)>,
     /// How many times.

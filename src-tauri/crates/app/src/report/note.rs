@@ -68,16 +68,12 @@ pub(crate) fn passages(report: &Report, reader: Reader<'_>) -> Vec<Passage> {
         };
         return std::iter::once(nothing).chain(practised).collect();
     }
-    let pain = review.pain.iter();
     [
         ("counted", vec![counted(report, words)]),
-        (
-            "pain",
-            pain.flat_map(|pain| pain_lines(pain, words)).collect(),
-        ),
+        ("pain", pain(review, words)),
         ("weeks", weeks(review, reader)),
         ("ways", ways(review, words)),
-        ("response", vec![response(&review.response, words)]),
+        ("response", vec![response(&review.response, reader)]),
         ("against", against(review, words)),
         ("missing", missing(review, words)),
     ]
@@ -156,35 +152,65 @@ fn weeks(review: &Review, reader: Reader<'_>) -> Vec<String> {
         .collect()
 }
 
-fn pain_lines(pain: &Pain, words: &Words) -> Vec<String> {
-    let kind = words.text(&message_id("report-pain", pain.kind.id()));
-    let mut lines = Vec::new();
-    if let Enough::Yes(Change {
+/// Where pain goes. What there is too little of is told once where that is so of all.
+fn pain(review: &Review, words: &Words) -> Vec<String> {
+    let mut lines: Vec<String> = review
+        .pain
+        .iter()
+        .filter_map(|pain| change(pain, words))
+        .collect();
+    if !lines.is_empty() {
+        lines.push(words.text("report-change-rule"));
+    }
+    let needs = review.pain.iter().map(|pain| match pain.trend {
+        Enough::NotYet(NotYet::Days { need, .. }) => Some(need),
+        _ => None,
+    });
+    match needs.collect::<Option<Vec<u32>>>().as_deref() {
+        Some([need, ..]) => {
+            lines.push(words.format("report-trend-none-yet", &[("need", (*need).into())]));
+        }
+        _ => lines.extend(review.pain.iter().map(|pain| trend(pain, words))),
+    }
+    lines
+}
+
+fn change(pain: &Pain, words: &Words) -> Option<String> {
+    let Enough::Yes(Change {
         first,
         last,
         verdict,
     }) = pain.change
-    {
-        let args = [
-            ("kind", kind.clone().into()),
-            ("first", first.value().into()),
-            ("last", last.value().into()),
-        ];
-        lines.push(words.format(&message_id("report-change", verdict.id()), &args));
-    }
-    lines.push(match pain.trend {
+    else {
+        return None;
+    };
+    let args = [
+        ("kind", kind(pain, words)),
+        ("first", first.value().into()),
+        ("last", last.value().into()),
+    ];
+    Some(words.format(&message_id("report-change", verdict.id()), &args))
+}
+
+fn trend(pain: &Pain, words: &Words) -> String {
+    let mut args = vec![("kind", kind(pain, words))];
+    match pain.trend {
         Enough::Yes(trend) => {
             let Trend { slope, low, high } = trend;
-            let mut args = vec![("kind", kind.into())];
             args.extend(amounts(
                 trend.is_clear(),
                 [slope.value(), low.value(), high.value()],
             ));
             words.format(trend_id(&trend), &args)
         }
-        Enough::NotYet(_) => words.format("report-trend-not-yet", &[("kind", kind.into())]),
-    });
-    lines
+        Enough::NotYet(_) => words.format("report-trend-not-yet", &args),
+    }
+}
+
+fn kind(pain: &Pain, words: &Words) -> Arg {
+    words
+        .text(&message_id("report-pain", pain.kind.id()))
+        .into()
 }
 
 fn trend_id(trend: &Trend) -> &'static str {
@@ -229,13 +255,20 @@ fn ways(review: &Review, words: &Words) -> Vec<String> {
         .variety
         .evenness
         .map_or(0.0, |evenness| (evenness.value() * 100.0).round());
-    vec![words.format(
-        "report-ways",
-        &[("list", used.join(", ").into()), ("even", share.into())],
-    )]
+    let counts = &review.counts;
+    let other = [
+        ("n", counts.other_way.into()),
+        ("of", counts.way_and_advised.into()),
+    ];
+    let other = (counts.other_way > 0).then(|| words.format("report-other-way", &other));
+    let list = [("list", used.join(", ").into()), ("even", share.into())];
+    std::iter::once(words.format("report-ways", &list))
+        .chain(other)
+        .collect()
 }
 
-fn response(response: &Enough<Response>, words: &Words) -> String {
+fn response(response: &Enough<Response>, reader: Reader<'_>) -> String {
+    let words = reader.words;
     let response = match response {
         Enough::Yes(response) => response,
         Enough::NotYet(NotYet::Days { .. }) => return words.text("report-response-not-yet"),
@@ -243,7 +276,8 @@ fn response(response: &Enough<Response>, words: &Words) -> String {
     };
     // Told for ten kilograms: one kilogram moves pain by too little to read.
     let per_ten = [response.slope, response.low, response.high].map(|slope| slope.value() * 10.0);
-    let mut args = vec![("days", response.days.into())];
+    let mass = words.mass(10.0, reader.units, Rounding::Nearest);
+    let mut args = vec![("days", response.days.into()), ("mass", mass.into())];
     args.extend(amounts(response.is_clear(), per_ten));
     let id = match (response.is_clear(), response.slope.value() > 0.0) {
         (false, _) => "report-response-unclear",
@@ -258,6 +292,7 @@ fn against(review: &Review, words: &Words) -> Vec<String> {
     [
         ("report-done-against", counts.done_against),
         ("report-done-unchanged", counts.done_unchanged),
+        ("report-done-without-aid", counts.done_without_aid),
         ("report-flares", counts.flare_days),
     ]
     .into_iter()

@@ -5,7 +5,7 @@ use crate::convert::practice::{Noted, PlanDay, day_of};
 use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, message_id};
 use lifting::body::Person;
-use lifting::progress::{Proposal, sessions_needed, take};
+use lifting::progress::{Proposal, sessions_needed};
 use lifting::quantity::Kilograms;
 use record::PracticeEvent;
 use std::collections::BTreeSet;
@@ -82,9 +82,9 @@ fn proposed(practised: &Practised, level: Kilograms, reader: Reader<'_>) -> Vec<
     let words = reader.words;
     let day = &practised.day;
     let proposal = &practised.proposal;
-    // On the day of a flare-up the step down was taken already: it is told from the level before.
+    // On the day of a flare-up less was taken already: it is told from the level before.
     let from = day.plan.current.unwrap_or(level);
-    let next = take(&day.plan, from, proposal.progress);
+    let next = day.proposed(proposal).unwrap_or(level);
     let steps = [("level", mass(from, reader)), ("next", mass(next, reader))];
     let what = message_id("report-progress", proposal.progress.id());
     let history = day.history();

@@ -67,6 +67,8 @@ fn tell(history: &History, lift: &HistoryLift, minute: i64, reader: Reader<'_>) 
         rules: String::new(),
         done: lift.done,
         way: lift.way,
+        first: lift.advised,
+        aid_first: lift.aid_first,
         mass_g: match lift.mass {
             Some(Mass::Known { grams }) => Some((grams, grams)),
             Some(Mass::Untested {

@@ -143,7 +143,7 @@ fn series(pain: &Pain, report: &Report, reader: Reader<'_>) -> PainSeries {
             .iter()
             .map(|(day, score)| PainPoint {
                 day: first.map_or(0, |first| day.days_since(first)),
-                day_text: reader.words.day_text_from(date_of(*day), today),
+                day_text: reader.words.date_short_from(date_of(*day), today),
                 score: score.value(),
             })
             .collect(),
@@ -153,7 +153,7 @@ fn series(pain: &Pain, report: &Report, reader: Reader<'_>) -> PainSeries {
 fn bar(week: &Week, report: &Report, reader: Reader<'_>) -> WeekBar {
     let today = report.made.date_naive();
     WeekBar {
-        from_text: reader.words.day_text_from(date_of(week.from), today),
+        from_text: reader.words.date_short_from(date_of(week.from), today),
         lifted_kg: week.lifted.value(),
         lifted_text: reader
             .words

@@ -35,6 +35,18 @@ impl Words {
         }
     }
 
+    /// A date for a table or a picture: `15 Nov`, with its year when that differs from the year of `today`.
+    #[must_use]
+    pub fn date_short_from(&self, day: NaiveDate, today: NaiveDate) -> String {
+        let month = self.text(&format!("date-month-short-{}", day.month()));
+        let mut args = vec![("day", Arg::from(day.day())), ("month", month.into())];
+        if day.year() == today.year() {
+            return self.format("date-short", &args);
+        }
+        args.push(("year", Arg::text(day.year().to_string())));
+        self.format("date-short-year", &args)
+    }
+
     /// A time of day on the 24-hour clock: `9:05`.
     #[must_use]
     pub fn time_text(&self, time: NaiveTime) -> String {

@@ -81,7 +81,7 @@ fn the_look_back_says_what_was_told() {
     let back = phone.ask(json!({"do": "look_back"}));
     let said = said(&back);
     for expected in [
-        "16 done and 4 left, on 20 days, from 25 November 2026 to 14 December 2026.",
+        "16 done and 4 decided against, on 20 days, from 25 November 2026 to 14 December 2026.",
         "Pain before lifting: less. At first 6 out of 10, lately 2.",
         "Pain the next morning: about the same. At first 2 out of 10, lately 2.",
     ] {

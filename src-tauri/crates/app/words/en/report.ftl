@@ -25,8 +25,8 @@ report-title-missing = Not told
 
 report-counted =
     { $days ->
-        [one] { $done } done and { $left } left, on one day: { $last }.
-       *[other] { $done } done and { $left } left, on { $days } days, from { $first } to { $last }.
+        [one] { $done } done and { $left } decided against, on one day: { $last }.
+       *[other] { $done } done and { $left } decided against, on { $days } days, from { $first } to { $last }.
     }
 report-week = Week from { $from }: { $lifted } in all, lifted { $times } times. The heaviest was { $heaviest }.
 report-week-unknown = Week from { $from }: lifted { $times } times. How heavy is not known.
@@ -37,11 +37,14 @@ report-change-more = { $kind }: more. At first { $first } out of 10, lately { $l
 report-trend-down = { $kind } goes down: { $slope } points a week (likely { $low } to { $high }).
 report-trend-up = { $kind } goes up: { $slope } points a week (likely { $low } to { $high }).
 report-trend-unclear = { $kind }: no clear way up or down ({ $low } to { $high } points a week).
+report-trend-none-yet = Not enough days yet to say where pain goes. It takes { $need } days over two weeks.
+report-change-rule = A change counts from 2 points, or from 30 % (Ostelo 2008, low back pain).
 report-trend-not-yet = { $kind }: not enough days yet to say where it goes.
 report-way = { $way } { $times }
 report-ways = Ways used: { $list }. How even: { $even } out of 100.
-report-response-more = Heavier days went with more pain the next morning: { $slope } points for 10 kg more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
-report-response-less = Heavier days went with less pain the next morning: { $slope } points for 10 kg more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
+report-other-way = Done in another way than the one shown first: { $n } of { $of }.
+report-response-more = Heavier days went with more pain the next morning: { $slope } points for { $mass } more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
+report-response-less = Heavier days went with less pain the next morning: { $slope } points for { $mass } more. Likely { $low } to { $high }, from { $days } days. It may have other reasons. This is no limit.
 report-response-unclear = No clear link of heavy days and pain the next morning ({ $days } days).
 report-response-alike = Pain the next morning was nearly always the same, so heavy days cannot be told from others.
 report-response-not-yet = Not enough days yet to set heavy days beside pain the next morning.
@@ -54,6 +57,11 @@ report-done-unchanged =
     { $n ->
         [one] Done once where the advice was to change something first.
        *[other] Done { $n } times where the advice was to change something first.
+    }
+report-done-without-aid =
+    { $n ->
+        [one] Done once though an aid or help was advised first.
+       *[other] Done { $n } times though an aid or help was advised first.
     }
 report-flares =
     { $n ->

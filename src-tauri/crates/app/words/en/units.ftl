@@ -32,6 +32,8 @@ date-yesterday = Yesterday
 date-day = { $weekday } { $day } { $month }
 date-day-year = { $weekday } { $day } { $month } { $year }
 date-whole = { $day } { $month } { $year }
+date-short = { $day } { $month }
+date-short-year = { $day } { $month } { $year }
 date-time = { $hour }:{ $minute }
 
 date-weekday-1 = Monday
@@ -54,3 +56,16 @@ date-month-9 = September
 date-month-10 = October
 date-month-11 = November
 date-month-12 = December
+
+date-month-short-1 = Jan
+date-month-short-2 = Feb
+date-month-short-3 = Mar
+date-month-short-4 = Apr
+date-month-short-5 = May
+date-month-short-6 = Jun
+date-month-short-7 = Jul
+date-month-short-8 = Aug
+date-month-short-9 = Sep
+date-month-short-10 = Oct
+date-month-short-11 = Nov
+date-month-short-12 = Dec

@@ -25,8 +25,8 @@ report-title-missing = Sin decir
 
 report-counted =
     { $days ->
-        [one] { $done } hechas y { $left } dejadas, en un día: { $last }.
-       *[other] { $done } hechas y { $left } dejadas, en { $days } días, del { $first } al { $last }.
+        [one] { $done } hechas y { $left } que no se hicieron, en un día: { $last }.
+       *[other] { $done } hechas y { $left } que no se hicieron, en { $days } días, del { $first } al { $last }.
     }
 report-week = Semana desde el { $from }: { $lifted } en total, { $times } veces. Lo más pesado fue { $heaviest }.
 report-week-unknown = Semana desde el { $from }: { $times } veces. No se sabe cuánto pesaba.
@@ -37,11 +37,14 @@ report-change-more = { $kind }: más. Al principio { $first } de 10, últimament
 report-trend-down = { $kind }: baja { $slope } puntos por semana (entre { $low } y { $high }).
 report-trend-up = { $kind }: sube { $slope } puntos por semana (entre { $low } y { $high }).
 report-trend-unclear = { $kind }: no está claro si sube o baja (de { $low } a { $high } puntos por semana).
+report-trend-none-yet = Aún faltan días para decir hacia dónde va el dolor. Hacen falta { $need } días en dos semanas.
+report-change-rule = Un cambio cuenta desde 2 puntos, o desde el 30 % (Ostelo 2008, dolor lumbar).
 report-trend-not-yet = { $kind }: aún faltan días para decir hacia dónde va.
 report-way = { $way } { $times }
 report-ways = Formas usadas: { $list }. Reparto: { $even } de 100.
-report-response-more = Tras días más pesados hubo más dolor a la mañana siguiente: { $slope } puntos por 10 kg más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
-report-response-less = Tras días más pesados hubo menos dolor a la mañana siguiente: { $slope } puntos por 10 kg más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
+report-other-way = Hechas de otra forma que la mostrada primero: { $n } de { $of }.
+report-response-more = Tras días más pesados hubo más dolor a la mañana siguiente: { $slope } puntos por { $mass } más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
+report-response-less = Tras días más pesados hubo menos dolor a la mañana siguiente: { $slope } puntos por { $mass } más. Entre { $low } y { $high }, con { $days } días. Puede tener otras causas. No es un límite.
 report-response-unclear = No hay un vínculo claro entre días pesados y dolor a la mañana siguiente ({ $days } días).
 report-response-alike = El dolor a la mañana siguiente fue casi siempre igual: no se ve si los días pesados cambian algo.
 report-response-not-yet = Aún faltan días para comparar días pesados y dolor a la mañana siguiente.
@@ -54,6 +57,11 @@ report-done-unchanged =
     { $n ->
         [one] Hecho una vez donde el consejo era cambiar algo antes.
        *[other] Hecho { $n } veces donde el consejo era cambiar algo antes.
+    }
+report-done-without-aid =
+    { $n ->
+        [one] Hecho una vez aunque se aconsejaba antes un aparato o ayuda.
+       *[other] Hecho { $n } veces aunque se aconsejaba antes un aparato o ayuda.
     }
 report-flares =
     { $n ->

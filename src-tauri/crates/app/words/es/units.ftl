@@ -35,6 +35,8 @@ date-yesterday = Ayer
 date-day = { $weekday } { $day } de { $month }
 date-day-year = { $weekday } { $day } de { $month } de { $year }
 date-whole = { $day } de { $month } de { $year }
+date-short = { $day } { $month }
+date-short-year = { $day } { $month } { $year }
 date-time = { $hour }:{ $minute }
 
 date-weekday-1 = lunes
@@ -57,3 +59,16 @@ date-month-9 = septiembre
 date-month-10 = octubre
 date-month-11 = noviembre
 date-month-12 = diciembre
+
+date-month-short-1 = ene
+date-month-short-2 = feb
+date-month-short-3 = mar
+date-month-short-4 = abr
+date-month-short-5 = may
+date-month-short-6 = jun
+date-month-short-7 = jul
+date-month-short-8 = ago
+date-month-short-9 = sept
+date-month-short-10 = oct
+date-month-short-11 = nov
+date-month-short-12 = dic

@@ -27,6 +27,8 @@ pub(super) struct KeptLiftWire {
     mass_kg: Option<f64>,
     times: Option<u32>,
     way: Option<Choice<Way>>,
+    advised_way: Option<Choice<Way>>,
+    aid_first: Option<bool>,
     before_nrs: Option<u8>,
     during_nrs: Option<u8>,
     next_morning_nrs: Option<u8>,
@@ -53,6 +55,8 @@ impl KeptLiftWire {
                 .maybe("times", self.times, Repetitions::new)?
                 .unwrap_or(Repetitions::ONCE),
             way: self.way.map(|way| way.0),
+            advised: self.advised_way.map(|way| way.0),
+            aid_first: self.aid_first,
             before: at.maybe("before_nrs", self.before_nrs, PainScore::new)?,
             during: at.maybe("during_nrs", self.during_nrs, PainScore::new)?,
             next_morning: at.maybe("next_morning_nrs", self.next_morning_nrs, PainScore::new)?,

@@ -1,6 +1,7 @@
 //! What was done, left, and done in spite of the advice; and what was not told.
 
 use super::{Decision, KeptLift};
+use crate::way::Way;
 use std::collections::BTreeSet;
 
 /// Counts over everything looked at.
@@ -16,6 +17,12 @@ pub struct Counts {
     pub done_against: u32,
     /// Done although the advice was to change something first.
     pub done_unchanged: u32,
+    /// Done as it stood, although an aid or help was advised first.
+    pub done_without_aid: u32,
+    /// Done in another way than the one shown first.
+    pub other_way: u32,
+    /// Done, and both the way used and the one shown first were told.
+    pub way_and_advised: u32,
     /// Days with a flare-up.
     pub flare_days: u32,
     /// Days with an entry.
@@ -49,6 +56,11 @@ pub(super) fn counts(lifts: &[&KeptLift]) -> Counts {
         left: count(&|lift| lift.decision == Decision::Left),
         done_against: count(&|lift| lift.decision == Decision::DoneAgainst),
         done_unchanged: count(&|lift| lift.decision == Decision::DoneUnchanged),
+        done_without_aid: count(&|lift| {
+            lift.decision == Decision::Done && lift.aid_first == Some(true)
+        }),
+        other_way: done(&|lift| both_ways(lift).is_some_and(|(used, shown)| used != shown)),
+        way_and_advised: done(&|lift| both_ways(lift).is_some()),
         flare_days: days(&|lift| lift.flare),
         days: days(&|_| true),
         no_pain_during: done(&|lift| lift.during.is_none()),
@@ -56,4 +68,9 @@ pub(super) fn counts(lifts: &[&KeptLift]) -> Counts {
         no_mass: done(&|lift| lift.mass.is_none()),
         no_way: done(&|lift| lift.way.is_none()),
     }
+}
+
+/// The way used and the one shown first, where both were told.
+fn both_ways(lift: &KeptLift) -> Option<(Way, Way)> {
+    lift.way.zip(lift.advised)
 }

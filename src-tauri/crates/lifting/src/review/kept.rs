@@ -69,6 +69,10 @@ pub struct KeptLift {
     pub times: Repetitions,
     /// The way used.
     pub way: Option<Way>,
+    /// The way that was shown first.
+    pub advised: Option<Way>,
+    /// Whether an aid or help was advised first.
+    pub aid_first: Option<bool>,
     /// Back pain before it, on that day.
     pub before: Option<PainScore>,
     /// Worst pain during or just after.

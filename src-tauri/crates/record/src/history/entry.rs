@@ -4,8 +4,9 @@ use minicbor::{Decode, Decoder, Encode, Encoder};
 
 use crate::{BackState, BackToUsual, CheckInKind, HeightWord, Mass, Outcome, Pain, Way};
 
-/// Places of a lift.
+/// Places of a lift without, and with, the one that came later.
 const LIFT_PLACES: u64 = 13;
+const LIFT_PLACES_AID: u64 = 14;
 /// Places of a look back.
 const LOOK_PLACES: u64 = 4;
 /// Places of a sign.
@@ -42,6 +43,8 @@ pub struct HistoryLift {
     pub instead: u32,
     /// Points at its name; 0: none goes along.
     pub title: u32,
+    /// Whether an aid or help was advised first. `None`: not told.
+    pub aid_first: Option<bool>,
 }
 
 /// How it felt. Neither pain nor "back to usual": it was asked and passed over.
@@ -76,7 +79,10 @@ impl<C> Encode<C> for HistoryLift {
         e: &mut Encoder<W>,
         _: &mut C,
     ) -> Result<(), minicbor::encode::Error<W::Error>> {
-        e.array(LIFT_PLACES)?;
+        e.array(match self.aid_first {
+            None => LIFT_PLACES,
+            Some(_) => LIFT_PLACES_AID,
+        })?;
         e.u64(self.after_min)?.bool(self.done)?;
         e.u32(self.outcome.code())?;
         e.u32(self.way.map_or(0, Way::code))?;
@@ -90,7 +96,11 @@ impl<C> Encode<C> for HistoryLift {
         e.bytes(&self.pain.map(place_of_pain))?;
         e.u32(self.back_state.map_or(0, BackState::code))?;
         e.encode(&self.looks)?;
-        e.u32(self.instead)?.u32(self.title)?.ok()
+        e.u32(self.instead)?.u32(self.title)?;
+        if let Some(aid_first) = self.aid_first {
+            e.bool(aid_first)?;
+        }
+        Ok(())
     }
 }
 
@@ -111,8 +121,12 @@ impl<'b, C> Decode<'b, C> for HistoryLift {
             looks: d.decode()?,
             instead: d.u32()?,
             title: d.u32()?,
+            aid_first: match places {
+                LIFT_PLACES => None,
+                _ => Some(d.bool()?),
+            },
         };
-        pass_over(d, places, LIFT_PLACES)?;
+        pass_over(d, places, LIFT_PLACES_AID)?;
         Ok(lift)
     }
 }

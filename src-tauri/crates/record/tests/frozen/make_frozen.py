@@ -38,6 +38,8 @@ HISTORY = {
         [1440, False, 3, 0, 0, [], 0, 0, bytes(6), 0, [], 2, 0]],
     8: [[29926600, 3, True]], 9: ["Box, 6 kg", "ask_person", "fever_unwell"],
 }
+# With the place that came later: whether an aid or help was advised first.
+HISTORY_AID = {**HISTORY, 7: [HISTORY[7][0] + [True], HISTORY[7][1]]}
 
 CARE_PLAN = {1: ["stand_aid", "hoist_two"], 2: 2, 3: ["stand_aid", "hoist"], 4: "office", 5: 20769,
              6: [1795594320000, 60], 7: 1}
@@ -118,6 +120,8 @@ SAMPLES = {
                            8: {1: [1795594320000, 60], 2: 0, 3: 1}}),
     "practice_flare": (17, {1: [0, 0], 2: bytes(16), 3: 1, 4: 6}),
     "received": (16, {1: HISTORY, 2: [1795594320000, 60], 3: "Green Ladder"}),
+    "history_aid": (15, HISTORY_AID),
+    "received_aid": (16, {1: HISTORY_AID, 2: [1795594320000, 60], 3: "Green Ladder"}),
 }
 
 if __name__ == "__main__":

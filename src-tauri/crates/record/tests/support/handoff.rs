@@ -194,6 +194,7 @@ pub(crate) fn history() -> History {
                 ],
                 instead: 0,
                 title: 1,
+                aid_first: Some(true),
             },
             HistoryLift {
                 after_min: 1_440,
@@ -209,6 +210,7 @@ pub(crate) fn history() -> History {
                 looks: Vec::new(),
                 instead: 2,
                 title: 0,
+                aid_first: None,
             },
         ],
         signs: vec![SignRaised {

@@ -83,6 +83,7 @@ pub(crate) fn received(from: &str) -> Received {
                 }],
                 instead: 0,
                 title: 0,
+                aid_first: None,
             }],
             signs: Vec::new(),
             words: Vec::new(),

@@ -46,7 +46,10 @@ fn both_see_the_same_figures_and_a_second_history_counts_nothing_twice() {
     let note = clinician.ask(json!({"do": "report_make", "form": "note", "of": pairing}));
     let note = note["text"].as_str().expect("a note");
     assert!(note.contains("Told by Green Ladder and handed over. Not examined."));
-    assert!(note.contains("12 done and 0 left, on 12 days"), "{note}");
+    assert!(
+        note.contains("12 done and 0 decided against, on 12 days"),
+        "{note}"
+    );
 }
 
 #[test]
