@@ -3,7 +3,7 @@
 use journeys::engines::Kind;
 use journeys::handing::pair;
 use journeys::in_both_engines;
-use journeys::person::AN_EVERYDAY_BOX;
+use journeys::person::{AN_EVERYDAY_BOX, Answer, Story};
 use journeys::phone::Phone;
 
 in_both_engines!(
@@ -56,6 +56,8 @@ fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
     patient.tap("#yes");
     patient.expect_screen("plan");
     patient.picture("plan-followed");
+    too_often_for_the_plan(&mut patient);
+    patient.open("plan");
     practise(&mut patient);
 
     // The same plan once more is known already.
@@ -78,6 +80,26 @@ fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
     assert!(clinician.words().contains("Green Ladder"));
     clinician.tap("#yes");
     clinician.picture("history-kept");
+}
+
+/// Three to ten times, where the plan allows five: asked in the plan's own number, and judged by it.
+fn too_often_for_the_plan(patient: &mut Phone) {
+    const A_FEW_TIMES: Story<'static> = &[("often", Answer::Pick("few"))];
+    patient.open("home");
+    patient.tap("#check-lift");
+    patient.walk_to("often_in_plan", &[A_FEW_TIMES, AN_EVERYDAY_BOX]);
+    patient.picture("more-than-the-plan-says");
+    assert!(patient.words().contains("up to 5"));
+    patient.give(Answer::Pick("more"));
+    patient.walk_to("advice", &[AN_EVERYDAY_BOX]);
+    patient.picture("too-often");
+    assert!(patient.words().contains("5 in one go at most"));
+    patient.open("walk/often_in_plan");
+    patient.give(Answer::Pick("within"));
+    patient.walk_to("advice", &[AN_EVERYDAY_BOX]);
+    assert!(!patient.words().contains("5 in one go at most"));
+    patient.tap("#did");
+    patient.tap("#skip");
 }
 
 /// Two taps note practice; a wrong one is taken back; a flare-up is told in one; home says all of it.
