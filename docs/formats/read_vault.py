@@ -277,7 +277,8 @@ PLAN = keyed(
     progression=(19, keyed(
         step_g=(1, same), good_days=(2, same), hold_from=(3, same), back_over=(4, same), is_locked=(5, same))),
     bands=(20, listed(keyed(region=(1, REGION), moderate_from=(2, same), severe_from=(3, same)))),
-    notes=(21, listed(wording)), why=(22, wording), flare=(23, listed(wording)))
+    notes=(21, listed(wording)), why=(22, wording), flare=(23, listed(wording)),
+    call=(24, same))
 FOLLOWED = keyed(plan=(1, PLAN), at=(2, moment), pairing=(3, hexed), from_=(4, same), stopped_at=(5, moment))
 LOOK = places(
     kind=enum("during", "after", "next_morning"), after_min=same, pain=or_none(one_less),

@@ -23,7 +23,7 @@ function followed(plan) {
   return [
     para(plan.title, "hand-alias"),
     para([plan.from, plan.version_text].filter(Boolean).join(" · "), "hint"),
-    plan.note ? loud(para(plan.note)) : para(plan.review_text),
+    plan.note ? loud(para(plan.note), para(plan.call)) : [para(plan.review_text), para(plan.call)],
     step ? section(say("screen-plan-step"), level(step)) : null,
     section(say("screen-plan-practice"), practice.length === 0 ? null : rows(...practice.map(({ item, name, text, today }) =>
       rowTo(`#/plan/item-${item}`, name, [text, today].filter(Boolean).join(" "), { "data-item": item })))),
@@ -49,8 +49,8 @@ function level({ text, why, need, offer }) {
   ];
 }
 
-function flareOn({ steps, often }) {
-  return loud(make("p", {}, make("b", { text: say("screen-plan-flare-on") })), para(say("screen-plan-flare-what")), para(often), lines(steps), link(say("screen-signs-link"), "#/signs", { id: "signs" }));
+function flareOn({ steps, often, call }) {
+  return loud(make("p", {}, make("b", { text: say("screen-plan-flare-on") })), para(say("screen-plan-flare-what")), para(often), lines(steps), para(call), link(say("screen-signs-link"), "#/signs", { id: "signs" }));
 }
 
 const tellFlare = () => act(async () => {

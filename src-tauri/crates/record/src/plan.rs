@@ -79,6 +79,49 @@ pub struct Plan {
     /// What to do in a flare-up, step by step; `None`: the plan does not say.
     #[n(23)]
     pub flare: Option<Vec<Wording>>,
+    /// Whom to call and when, as it was typed; `None`: the plan does not say.
+    #[n(24)]
+    pub call: Option<String>,
+}
+
+impl Plan {
+    /// The first version of a plan that sets nothing yet: for nobody, from nobody, without a name, to be looked at again on
+    /// the first day of 1970.
+    #[must_use]
+    pub const fn blank(id: Identity, made_at: Moment) -> Self {
+        Self {
+            id,
+            version: 1,
+            made_at,
+            whom: String::new(),
+            by: String::new(),
+            title: Wording::Typed(String::new()),
+            pattern: None,
+            review_on: Day(0),
+            grace_weeks: 0,
+            ceiling_g: None,
+            ceilings: Vec::new(),
+            times_a_bout: None,
+            bouts_a_day: None,
+            pain_ceiling: None,
+            next_morning: None,
+            ways: Vec::new(),
+            cues: Vec::new(),
+            practice: Vec::new(),
+            progression: Progression {
+                step_g: None,
+                good_days: None,
+                hold_from: None,
+                back_over: None,
+                is_locked: false,
+            },
+            bands: Vec::new(),
+            notes: Vec::new(),
+            why: None,
+            flare: None,
+            call: None,
+        }
+    }
 }
 
 /// A ceiling for lifts from one height.
@@ -172,7 +215,7 @@ impl Record for Plan {
 impl Keyed for Plan {
     fn knows(path: &[u32]) -> bool {
         match path {
-            [key] => (1..=23).contains(key),
+            [key] => (1..=24).contains(key),
             [11, key] => (1..=2).contains(key),
             [16 | 20, key] => (1..=3).contains(key),
             [18 | 19, key] => (1..=5).contains(key),

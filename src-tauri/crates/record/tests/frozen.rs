@@ -141,6 +141,7 @@ fn a_history_without_the_last_place_of_a_lift() {
 #[test]
 fn practice() {
     holds("plan_flare", &support::handoff::plan_flare());
+    holds("plan_call", &support::handoff::plan_call());
     holds("history_practice", &support::handoff::history_practice());
     holds("practice_done", &support::handoff::practice());
     holds("practice_flare", &support::handoff::practice_bare());

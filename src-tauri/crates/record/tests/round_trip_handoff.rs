@@ -87,6 +87,7 @@ fn plan() -> impl Strategy<Value = Plan> {
         prop::collection::vec(bands, 0..3),
         of(wordings()),
         of(wording()),
+        of(".{0,60}"),
     );
     (head, limits, lists).prop_map(|(head, limits, lists)| {
         let [whom, by] = head.3;
@@ -115,6 +116,7 @@ fn plan() -> impl Strategy<Value = Plan> {
             notes,
             why: lists.6,
             flare: lists.5,
+            call: lists.7,
         }
     })
 }

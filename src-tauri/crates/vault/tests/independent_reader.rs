@@ -148,6 +148,7 @@ fn independent_reader_prints_every_record() {
         String::from_utf8_lossy(&from_the_file.stderr)
     );
     for expected in [
+        r#""call": "555 0100, mornings""#,
         r#""title": "Caja de peras, 6 kg", "task": {"what": "box", "mass": {"known_g": 6000}"#,
         r#""back": 8, "back_state": "volatile""#,
         r#""done": true, "way": "squat""#,

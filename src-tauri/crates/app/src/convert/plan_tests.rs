@@ -1,23 +1,18 @@
 use super::*;
 use lifting::way::Way;
-use record::{Ceiling, Identity, Moment, PlanWay, Practice, Progression, Wording};
+use record::{Ceiling, Identity, Moment, PlanWay, Practice, Progression};
 
 fn at(text: &str) -> DateTime<FixedOffset> {
     DateTime::parse_from_rfc3339(text).unwrap()
 }
 
+const EPOCH: Moment = Moment {
+    at_ms: 0,
+    offset_min: 0,
+};
+
 fn plan() -> record::Plan {
     record::Plan {
-        id: Identity([0; 16]),
-        version: 1,
-        made_at: Moment {
-            at_ms: 0,
-            offset_min: 0,
-        },
-        whom: "A".to_owned(),
-        by: "B".to_owned(),
-        title: Wording::Typed("C".to_owned()),
-        pattern: None,
         review_on: to_day(at("2026-11-25T00:00:00+01:00").date_naive()),
         grace_weeks: 2,
         ceiling_g: Some(12_500),
@@ -28,7 +23,6 @@ fn plan() -> record::Plan {
         times_a_bout: Some(5),
         bouts_a_day: Some(4),
         pain_ceiling: record::Pain::new(5),
-        next_morning: None,
         ways: [
             (record::Way::Squat, WayStanding::Preferred),
             (record::Way::FreeBend, WayStanding::NotAllowed),
@@ -39,7 +33,6 @@ fn plan() -> record::Plan {
             why: None,
         })
         .to_vec(),
-        cues: Vec::new(),
         practice: [(6_000, 1), (4_000, 2)]
             .map(|(grams, sets)| Practice {
                 way: record::Way::Squat,
@@ -54,10 +47,7 @@ fn plan() -> record::Plan {
             is_locked: true,
             ..Progression::default()
         },
-        bands: Vec::new(),
-        notes: Vec::new(),
-        flare: None,
-        why: None,
+        ..record::Plan::blank(Identity([0; 16]), EPOCH)
     }
 }
 

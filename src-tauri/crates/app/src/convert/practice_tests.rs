@@ -1,6 +1,6 @@
 use super::*;
 use crate::convert::plan::to_day;
-use record::{Identity, Practice, Progression, Wording};
+use record::{Identity, Practice, Progression};
 
 fn at(text: &str) -> DateTime<FixedOffset> {
     DateTime::parse_from_rfc3339(text).unwrap()
@@ -12,27 +12,16 @@ fn now() -> DateTime<FixedOffset> {
 
 /// Practice with 4 kg, half a kilogram a step, at most 5 kg.
 fn plan(rule: Option<NextMorning>) -> record::Plan {
+    let epoch = Moment {
+        at_ms: 0,
+        offset_min: 0,
+    };
     record::Plan {
-        id: Identity([0; 16]),
         version: 2,
-        made_at: Moment {
-            at_ms: 0,
-            offset_min: 0,
-        },
-        whom: "A".to_owned(),
-        by: "B".to_owned(),
-        title: Wording::Typed("C".to_owned()),
-        pattern: None,
         review_on: to_day(at("2026-12-25T00:00:00+01:00").date_naive()),
         grace_weeks: 2,
         ceiling_g: Some(5_000),
-        ceilings: Vec::new(),
-        times_a_bout: None,
-        bouts_a_day: None,
-        pain_ceiling: None,
         next_morning: rule,
-        ways: Vec::new(),
-        cues: Vec::new(),
         practice: vec![Practice {
             way: Way::Squat,
             grams: 4_000,
@@ -44,10 +33,7 @@ fn plan(rule: Option<NextMorning>) -> record::Plan {
             step_g: Some(500),
             ..Progression::default()
         },
-        bands: Vec::new(),
-        notes: Vec::new(),
-        why: None,
-        flare: None,
+        ..record::Plan::blank(Identity([0; 16]), epoch)
     }
 }
 

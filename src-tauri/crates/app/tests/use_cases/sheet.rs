@@ -68,6 +68,8 @@ fn longest(phone: &TestPhone) -> Value {
         text.trim_end().to_owned()
     };
     set(phone, &plan, "notes", json!(text(700, 1)));
+    set(phone, &plan, "call", json!(text(60, 9)));
+    set(phone, &plan, "why", json!(text(200, 10)));
     for (seed, cue) in [(2, "cue_1"), (3, "cue_2"), (4, "cue_3")] {
         set(phone, &plan, cue, json!(text(200, seed)));
     }

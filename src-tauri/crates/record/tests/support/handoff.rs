@@ -25,9 +25,7 @@ pub(crate) fn paired() -> Paired {
 pub(crate) fn plan() -> Plan {
     let pain = |rating| Pain::new(rating).unwrap();
     Plan {
-        id: Identity([2; 16]),
         version: 3,
-        made_at: NOON,
         whom: "Green Ladder".to_owned(),
         by: "Blue Kettle".to_owned(),
         title: Wording::Ours("plan-pattern-sore-back".to_owned()),
@@ -76,37 +74,18 @@ pub(crate) fn plan() -> Plan {
             severe_from: pain(8),
         }],
         notes: vec![Wording::Typed("Ring when in doubt.".to_owned())],
-        flare: None,
-        why: None,
+        ..Plan::blank(Identity([2; 16]), NOON)
     }
 }
 
 /// A plan that sets as little as a plan can.
 pub(crate) fn plan_bare() -> Plan {
     Plan {
-        id: Identity([0; 16]),
-        version: 1,
-        made_at: EPOCH,
         whom: "A".to_owned(),
         by: "B".to_owned(),
         title: Wording::Typed("C".to_owned()),
-        pattern: None,
         review_on: Day(-1),
-        grace_weeks: 0,
-        ceiling_g: None,
-        ceilings: Vec::new(),
-        times_a_bout: None,
-        bouts_a_day: None,
-        pain_ceiling: None,
-        next_morning: None,
-        ways: Vec::new(),
-        cues: Vec::new(),
-        practice: Vec::new(),
-        progression: Progression::default(),
-        bands: Vec::new(),
-        notes: Vec::new(),
-        flare: None,
-        why: None,
+        ..Plan::blank(Identity([0; 16]), EPOCH)
     }
 }
 
@@ -247,6 +226,14 @@ pub(crate) fn received() -> Received {
         history: history(),
         at: NOON,
         from: text("Green Ladder"),
+    }
+}
+
+/// A plan that says whom to call.
+pub(crate) fn plan_call() -> Plan {
+    Plan {
+        call: text("555 0100, mornings"),
+        ..plan_bare()
     }
 }
 

@@ -2,8 +2,8 @@
 
 use record::{
     CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass, Note,
-    Outcome, Pain, Paired, Patient, Plan, PracticeEntry, PracticeEvent, Progression, Received,
-    SecretBytes, Way, Wording,
+    Outcome, Pain, Paired, Patient, Plan, PracticeEntry, PracticeEvent, Received, SecretBytes, Way,
+    Wording,
 };
 
 use super::at;
@@ -19,29 +19,15 @@ pub(crate) fn paired(number: u8, name: &str) -> Paired {
 
 pub(crate) fn plan(number: u8, version: u32) -> Plan {
     Plan {
-        id: Identity([number; 16]),
         version,
-        made_at: at(0),
         whom: "Green Ladder".to_owned(),
         by: "Blue Kettle".to_owned(),
         title: Wording::Typed("A plan".to_owned()),
-        pattern: None,
         review_on: Day(20_800),
         grace_weeks: 4,
         ceiling_g: Some(8_000),
-        ceilings: Vec::new(),
-        times_a_bout: None,
-        bouts_a_day: None,
-        pain_ceiling: None,
-        next_morning: None,
-        ways: Vec::new(),
-        cues: Vec::new(),
-        practice: Vec::new(),
-        progression: Progression::default(),
-        bands: Vec::new(),
-        notes: Vec::new(),
-        flare: None,
-        why: None,
+        call: Some("555 0100, mornings".to_owned()),
+        ..Plan::blank(Identity([number; 16]), at(0))
     }
 }
 

@@ -28,5 +28,7 @@ pub(super) const LONGEST_SENTENCE: usize = 200;
 pub(super) const LONGEST_STEP: usize = 60;
 /// Longest reason that stays on this phone, in characters.
 pub(super) const LONGEST_PRIVATE: usize = 700;
+/// Longest text of whom to call, in characters: a number and hours.
+pub(super) const LONGEST_CALL: usize = 60;
 /// Longest notes, in characters: the longest plan of all still fits on one page of paper.
 pub(super) const LONGEST_NOTES: usize = 700;

@@ -1,8 +1,8 @@
 //! The page on which a plan is edited: every part of it as a field that the screen can draw.
 
 use super::bounds::{
-    CUES, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE,
-    MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
+    CUES, LONGEST_CALL, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP,
+    LONGEST_TITLE, MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
 };
 use super::lines::title;
 use super::ways;
@@ -143,11 +143,18 @@ impl Draw<'_> {
             json!(day.format("%Y-%m-%d").to_string()),
         );
         review.text = self.reader.words.date_text(day);
+        let mut call = match &plan.call {
+            Some(call) => self.plain("call", call, LONGEST_CALL),
+            None => self.field("call", "text", Value::Null),
+        };
+        call.max_length = Some(LONGEST_CALL);
+        call.hint = Some(self.reader.words.text("plan-call-hint"));
         let title = title(plan, self.reader);
         vec![
             self.plain("for", &plan.whom, Alias::LONGEST),
             self.plain("title", &title, LONGEST_TITLE),
             review,
+            call,
             self.count("grace_weeks", Some(plan.grace_weeks), 0, MOST_GRACE_WEEKS),
         ]
     }

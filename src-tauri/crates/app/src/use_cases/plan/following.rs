@@ -29,6 +29,8 @@ struct PlanView {
     lines: Vec<LineView>,
     expired: bool,
     note: Option<String>,
+    /// Whom to call.
+    call: Option<String>,
     day: DayView,
 }
 
@@ -72,6 +74,7 @@ fn view(call: &Call<'_>, today: &Today, reader: Reader<'_>) -> Result<PlanView, 
         lines: views(lines(plan, reader)),
         expired: note.is_some(),
         note,
+        call: super::lines::call(plan, reader),
         day: practice::view::day(call, today, reader)?,
     })
 }
@@ -91,7 +94,8 @@ pub(crate) fn expired_note(
     })
 }
 
-/// The plan on the home screen: whose it is, how much is the most today, until when it holds.
+/// The plan on the home screen: whose it is, how much is the most today, until when it holds; whom to call
+/// in a flare-up and past its day.
 ///
 /// # Errors
 /// What the vault gives.
@@ -114,11 +118,13 @@ pub(crate) fn card(call: &Call<'_>, reader: Reader<'_>) -> Result<Option<Vec<Str
         None if today.day.flare_today => words.text("plan-home-flare"),
         None => limits(plan, reader),
     };
-    let until = expired_note(plan, call.now, reader).unwrap_or_else(|| review(plan, reader));
+    let expired = expired_note(plan, call.now, reader);
+    let whom = super::lines::call(plan, reader);
+    let whom = whom.filter(|_| expired.is_some() || today.day.flare_today);
+    let until = expired.unwrap_or_else(|| review(plan, reader));
     let lines = [words.format("plan-card", &args), most, until];
-    Ok(Some(
-        lines.into_iter().filter(|line| !line.is_empty()).collect(),
-    ))
+    let said = lines.into_iter().filter(|line| !line.is_empty());
+    Ok(Some(said.chain(whom).collect()))
 }
 
 /// Who set the plan: by the name they have here, or by their own word.

@@ -29,6 +29,13 @@ pub(crate) fn review(plan: &Plan, reader: Reader<'_>) -> String {
     reader.words.format("plan-review", &[("day", day)])
 }
 
+/// Whom to call, in a sentence; nothing where the plan does not say.
+#[must_use]
+pub(crate) fn call(plan: &Plan, reader: Reader<'_>) -> Option<String> {
+    let call = Arg::text(plan.call.as_deref()?);
+    Some(reader.words.format("plan-call", &[("call", call)]))
+}
+
 /// Everything a plan sets, in words.
 #[must_use]
 pub(crate) fn lines(plan: &Plan, reader: Reader<'_>) -> Vec<Line> {
@@ -58,6 +65,7 @@ pub(crate) fn lines(plan: &Plan, reader: Reader<'_>) -> Vec<Line> {
         "plan-line-flare",
         texts(plan.flare.as_deref().unwrap_or_default(), words).join(" "),
     );
+    add("plan-line-call", plan.call.clone().unwrap_or_default());
     add(
         "plan-line-why",
         plan.why

@@ -12,7 +12,7 @@ use crate::use_cases::Nothing;
 use crate::use_cases::handoff::device::{own_alias, read_alias};
 use crate::words::{Arg, message_id};
 use door::ErrorCode;
-use record::{Day, Identity, Plan, Progression, Wording};
+use record::{Identity, Plan};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use vault::PlanId;
@@ -72,40 +72,12 @@ pub(crate) fn plan_new(call: &mut Call<'_>, asked: NewPlan) -> Result<PlanPage, 
     let by = own_alias(call)?;
     let mut id = [0; 16];
     call.world.fill_random(&mut id)?;
-    let mut plan = blank(Identity(id), call);
+    let mut plan = Plan::blank(Identity(id), moment::to_record(call.now));
     whom.as_str().clone_into(&mut plan.whom);
     by.as_str().clone_into(&mut plan.by);
     pattern.fill(&mut plan, to_day(call.now.date_naive()));
     let id = call.vault()?.plans().add(&plan)?;
     view(call, id, &plan)
-}
-
-fn blank(id: Identity, call: &Call<'_>) -> Plan {
-    Plan {
-        id,
-        version: 1,
-        made_at: moment::to_record(call.now),
-        whom: String::new(),
-        by: String::new(),
-        title: Wording::Typed(String::new()),
-        pattern: None,
-        review_on: Day(0),
-        grace_weeks: 0,
-        ceiling_g: None,
-        ceilings: Vec::new(),
-        times_a_bout: None,
-        bouts_a_day: None,
-        pain_ceiling: None,
-        next_morning: None,
-        ways: Vec::new(),
-        cues: Vec::new(),
-        practice: Vec::new(),
-        progression: Progression::default(),
-        bands: Vec::new(),
-        notes: Vec::new(),
-        flare: None,
-        why: None,
-    }
 }
 
 /// The command `plan_edit`.

@@ -8,8 +8,8 @@ use self::value::{
     alias, count, fault, line, mass, morning, review_day, score, sentence, way_list,
 };
 use super::bounds::{
-    CUES, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP, LONGEST_TITLE,
-    MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
+    CUES, LONGEST_CALL, LONGEST_NOTES, LONGEST_PRIVATE, LONGEST_SENTENCE, LONGEST_STEP,
+    LONGEST_TITLE, MOST_GOOD_DAYS, MOST_GRACE_WEEKS, MOST_GRAMS, MOST_STEP_GRAMS, MOST_TIMES,
 };
 use super::check::contradiction;
 use super::ways;
@@ -85,6 +85,7 @@ fn change(plan: &mut Plan, field: &str, value: &Value, editing: Editing) -> Resu
             let locked = value.as_bool();
             rule.is_locked = locked.ok_or_else(|| fault(ErrorCode::WrongType))?;
         }
+        "call" => plan.call = line(value, LONGEST_CALL)?,
         "why" => plan.why = sentence(value, LONGEST_SENTENCE)?,
         "notes" => plan.notes = sentence(value, LONGEST_NOTES)?.into_iter().collect(),
         other => return change_one_of_many(plan, other, value, editing),

@@ -11,6 +11,7 @@ mod pairing;
 mod plan_fields;
 mod plans;
 mod practice;
+mod practice_parts;
 mod refusals;
 mod review;
 mod scanning;

@@ -142,6 +142,7 @@ fn a_text_box_knows_how_much_it_takes() {
         ("cue_1", 200),
         ("flare_1", 60),
         ("notes", 700),
+        ("call", 60),
     ] {
         assert_eq!(field(&page, part)["max_length"], longest, "{part}");
     }

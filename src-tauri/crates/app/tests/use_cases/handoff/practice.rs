@@ -7,14 +7,14 @@ use crate::phone::TestPhone;
 use crate::script::Script;
 use serde_json::{Value, json};
 
-struct Visit {
-    clinician: TestPhone,
-    patient: TestPhone,
-    pairing: String,
+pub(super) struct Visit {
+    pub(super) clinician: TestPhone,
+    pub(super) patient: TestPhone,
+    pub(super) pairing: String,
 }
 
 /// A visit after which the patient follows a plan; `change` is set in it first.
-fn visit(change: &[(&str, Value)]) -> Visit {
+pub(super) fn visit(change: &[(&str, Value)]) -> Visit {
     let clinician = TestPhone::of("surgery", "treat", "Blue Kettle");
     let patient = TestPhone::of("orchard", "lift", "Green Ladder");
     let pairing = pair(&clinician, &patient);
@@ -30,20 +30,20 @@ fn visit(change: &[(&str, Value)]) -> Visit {
     }
 }
 
-fn patient() -> TestPhone {
+pub(super) fn patient() -> TestPhone {
     visit(&[]).patient
 }
 
-fn day(phone: &TestPhone) -> Value {
+pub(super) fn day(phone: &TestPhone) -> Value {
     phone.ask(json!({"do": "plan_now"}))["plan"]["day"].take()
 }
 
-fn practise(phone: &TestPhone, pain: u8) -> Value {
+pub(super) fn practise(phone: &TestPhone, pain: u8) -> Value {
     phone.ask(json!({"do": "practice_keep", "item": 0, "done": true, "pain": pain}))
 }
 
 /// Practice today, and the answer of the next morning.
-fn a_day(phone: &TestPhone, pain: u8, usual: &str) {
+pub(super) fn a_day(phone: &TestPhone, pain: u8, usual: &str) {
     practise(phone, pain);
     phone.later(24 * 60);
     phone.ask(json!({"do": "morning", "id": null, "pain": 1, "back_to_usual": usual}));
@@ -393,48 +393,4 @@ fn the_clinician_sees_what_the_patient_sees() {
     assert!(table(&clinician, Some(&pairing)).contains(practised));
     let row = table(&patient, None);
     assert!(row.contains(practised), "{row}");
-}
-
-/// Two things to practise on one day are one day of practice, and each moves by the step that is taken.
-#[test]
-fn two_things_are_noted_apart_and_count_as_one_day() {
-    let phone = visit(&[
-        ("practice_way_2", json!("hinge")),
-        ("practice_load_2", json!(5)),
-    ])
-    .patient;
-    assert_eq!(day(&phone)["practice"][1]["name"], "Hip hinge");
-    assert_eq!(day(&phone)["step"]["text"], "Stay at 4\u{a0}kg for now.");
-    let second = |phone: &TestPhone| {
-        phone.ask(json!({"do": "practice_keep", "item": 1, "done": true, "pain": 1}));
-    };
-    second(&phone);
-    assert_eq!(day(&phone)["practice"][0]["today"], json!(null));
-    assert_eq!(
-        day(&phone)["practice"][1]["today"],
-        "Noted today. Worst pain: 1 out of 10."
-    );
-    a_day(&phone, 1, "yes");
-    assert_eq!(
-        day(&phone)["step"]["need"],
-        "One more good day, and you may try 0.5\u{a0}kg more."
-    );
-    second(&phone);
-    a_day(&phone, 1, "yes");
-    phone.ask(json!({"do": "step_answer", "step": "step_up", "take": true}));
-    let day = day(&phone);
-    let text = |at: usize| {
-        day["practice"][at]["text"]
-            .as_str()
-            .expect("text")
-            .to_owned()
-    };
-    assert_eq!(text(0), "With 4.5\u{a0}kg: 2 sets of 6, 3 days a week.");
-    assert_eq!(text(1), "With 5.5\u{a0}kg: 2 sets of 6, 3 days a week.");
-    let list = phone.ask(json!({"do": "practice_list"}));
-    let log = list["entries"].to_string();
-    assert!(
-        log.contains("Hip hinge, 5\u{a0}kg") && log.contains("Squat, 4\u{a0}kg"),
-        "{log}"
-    );
 }

@@ -5,7 +5,7 @@ use super::{Today, flare, item_grams, log_of};
 use crate::call::Call;
 use crate::convert::moment::from_record;
 use crate::failure::Failure;
-use crate::use_cases::plan::lines::{limit, way_name};
+use crate::use_cases::plan::lines::{call as call_text, limit, way_name};
 use crate::walk::text::Reader;
 use crate::words::{Arg, Rounding, message_id};
 use lifting::progress::{Progress, Proposal};
@@ -51,6 +51,8 @@ struct FlareView {
     today: bool,
     steps: Vec<String>,
     often: Option<String>,
+    /// Whom to call.
+    call: Option<String>,
 }
 
 /// The day in words.
@@ -82,6 +84,7 @@ pub(crate) fn day(call: &Call<'_>, today: &Today, reader: Reader<'_>) -> Result<
             today: today.day.flare_today,
             steps: flare::steps(&today.followed.plan, reader),
             often: often.then(|| reader.words.text("plan-flare-often")),
+            call: call_text(&today.followed.plan, reader),
         },
     })
 }
