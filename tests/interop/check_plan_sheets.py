@@ -69,7 +69,7 @@ def check(path):
 
 def main(folder):
     paths = sorted(pathlib.Path(folder).glob("plan-*.pdf.base64"))
-    if len(paths) < 36:
+    if len(paths) < 56:
         sys.exit("there are too few plans to check")
     for path in paths:
         check(path)

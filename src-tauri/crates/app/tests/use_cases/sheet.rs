@@ -27,8 +27,9 @@ fn visit() -> (TestPhone, String) {
     (clinician, pairing)
 }
 
-/// Every field that holds typed text as long as it may be, and every way with a standing.
-fn longest(phone: &TestPhone) -> Value {
+/// Every field that holds typed text as long as it may be. Three ways are practised and the others ruled out, or all are
+/// ruled out: what is practised may be used.
+fn longest(phone: &TestPhone, is_practised: bool) -> Value {
     let plan = plan(phone, "both_knees", "Green Ladder");
     let parts = [
         "back",
@@ -39,12 +40,19 @@ fn longest(phone: &TestPhone) -> Value {
         "shoulders",
     ];
     set(phone, &plan, "bands_for", json!(parts));
-    for (way, id) in [
-        ("practice_way_2", "golfer"),
-        ("practice_way_3", "free_bend"),
-    ] {
-        set(phone, &plan, way, json!(id));
+    set(phone, &plan, "practice_way", json!("none"));
+    set(phone, &plan, "preferred", json!([]));
+    let mut ruled_out = vec!["upright", "squat", "lunge"];
+    let others = ["hinge", "golfer", "free_bend"];
+    if is_practised {
+        let places = ["practice_way", "practice_way_2", "practice_way_3"];
+        for (place, way) in places.iter().zip(others) {
+            set(phone, &plan, place, json!(way));
+        }
+    } else {
+        ruled_out.extend(others);
     }
+    set(phone, &plan, "not_allowed", json!(ruled_out));
     for start in ["shin", "knee", "waist", "chest", "overhead"] {
         set(phone, &plan, &format!("ceiling_{start}"), json!(5.5));
     }
@@ -81,12 +89,10 @@ fn longest(phone: &TestPhone) -> Value {
         .expect("sections")
         .iter()
         .flat_map(|section| section["fields"].as_array().expect("fields"));
-    for field in fields {
+    for (seed, field) in (11..).zip(fields) {
         let id = field["id"].as_str().expect("an id");
-        if id.starts_with("why_") {
-            // A reason is taken only for a way that is ruled out.
-            let asked = json!({"do": "plan_set", "id": plan, "field": id, "value": text(200, 7)});
-            phone.line(&asked.to_string());
+        if id.starts_with("why_") && id != "why_private" {
+            set(phone, &plan, id, json!(text(200, seed)));
         }
     }
     plan
@@ -155,10 +161,10 @@ fn every_pattern_and_the_longest_plan_fit_on_one_page_in_both_languages() {
             let page = paper(&phone, &made, Some(&pairing));
             keep_for_the_library(&format!("plan-{id}-{language}-{units}.pdf.base64"), &page);
         }
-        let page = paper(&phone, &longest(&phone), Some(&pairing));
-        keep_for_the_library(
-            &format!("plan-longest-{language}-{units}.pdf.base64"),
-            &page,
-        );
+        for (name, is_practised) in [("longest", true), ("forbidding", false)] {
+            let page = paper(&phone, &longest(&phone, is_practised), Some(&pairing));
+            let name = format!("plan-{name}-{language}-{units}.pdf.base64");
+            keep_for_the_library(&name, &page);
+        }
     }
 }

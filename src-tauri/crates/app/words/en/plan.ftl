@@ -10,14 +10,22 @@ plan-pattern-sore-knee = One sore knee
 plan-pattern-sore-knee-text = Deep bends of one knee hurt. The hips do the work.
 plan-pattern-both-knees = Both knees sore
 plan-pattern-both-knees-text = Deep bends and kneeling hurt. The hips do the work.
+plan-pattern-back-and-knees = Sore back and sore knees
+plan-pattern-back-and-knees-text = The back aches and deep knee bends hurt too. Light things, not from the floor.
 plan-pattern-sore-hip = A sore hip
 plan-pattern-sore-hip-text = Folding at the hip hurts. Upright and close.
 plan-pattern-after-surgery = After surgery
 plan-pattern-after-surgery-text = Only with the surgeon's written limit. Put that limit in.
 plan-pattern-thin-bones = Thin bones
 plan-pattern-thin-bones-text = Bones that break with ease. A long back, and light loads.
+plan-pattern-older-unsteady = Older and unsteady
+plan-pattern-older-unsteady-text = Balance is poor. Both feet on the floor, light things, nothing on one leg.
+plan-pattern-stiff-healing = Stiff and healing well
+plan-pattern-stiff-healing-text = Little pain is left, but bending is stiff. Two ways to practise, a little each time.
 plan-pattern-building-up = Building up again
 plan-pattern-building-up-text = Pain has gone down. Step by step to heavier things.
+plan-pattern-heavy-job = A heavy job
+plan-pattern-heavy-job-text = Back to work with heavy things. Help or a trolley first, then close.
 
 ## What to think of while lifting
 
@@ -28,6 +36,9 @@ plan-cue-hips-back = Push your hips back.
 plan-cue-kneel = Go down on one knee and hug it.
 plan-cue-hand = Rest one hand on something firm.
 plan-cue-breathe = Breathe out as you lift.
+plan-cue-raise = Keep what you use at waist height.
+plan-cue-wide = Stand with your feet wide.
+plan-cue-ask = Ask for help or a trolley first.
 plan-cue-no-twist = Turn with your feet, do not twist.
 plan-cue-stop = Stop if pain jumps.
 
@@ -38,12 +49,17 @@ plan-why-fold-back = Leaning forward loads your back the most.
 plan-why-deep-knee = Deep knee bends hurt your knees.
 plan-why-kneel = Kneeling hurts your knees.
 plan-why-one-leg = One leg would carry it all.
+plan-why-get-up = Getting up from one knee takes good balance.
+plan-why-unsteady = On one leg you could fall.
+plan-why-heavy = Your loads are too heavy for a round back.
 plan-why-surgery = Your surgeon has not allowed it yet.
 plan-why-bones = Rounding with a load is hard on thin bones.
 
 ## Notes for the person
 
 plan-note-flare = In a flare-up, leave heavy things for a day or two and keep moving. Then start at about half.
+plan-note-fall = If you fall, or nearly fall, tell your clinician.
+plan-note-job = The rules at work come before this plan.
 plan-note-surgeon = Your surgeon's letter comes before this plan.
 plan-note-vary = Change the way you lift now and then.
 

@@ -10,14 +10,22 @@ plan-pattern-sore-knee = Una rodilla que duele
 plan-pattern-sore-knee-text = Doblar mucho una rodilla duele. La cadera hace el trabajo.
 plan-pattern-both-knees = Duelen las dos rodillas
 plan-pattern-both-knees-text = Doblar mucho y arrodillarse duele. La cadera hace el trabajo.
+plan-pattern-back-and-knees = Duelen la espalda y las rodillas
+plan-pattern-back-and-knees-text = Duele la espalda y también doblar mucho las rodillas. Cosas livianas, no desde el suelo.
 plan-pattern-sore-hip = Una cadera que duele
 plan-pattern-sore-hip-text = Doblar la cadera duele. El cuerpo recto y la carga cerca.
 plan-pattern-after-surgery = Después de una operación
 plan-pattern-after-surgery-text = Solo con el límite escrito del cirujano. Ponga ese límite.
 plan-pattern-thin-bones = Huesos frágiles
 plan-pattern-thin-bones-text = Huesos que se rompen con poco. La espalda larga y cargas livianas.
+plan-pattern-older-unsteady = Mayor y con poco equilibrio
+plan-pattern-older-unsteady-text = El equilibrio es malo. Los dos pies en el suelo, cosas livianas, nada sobre una pierna.
+plan-pattern-stiff-healing = Rigidez, y sana bien
+plan-pattern-stiff-healing-text = Queda poco dolor, pero cuesta doblarse. Dos formas de practicar, un poco cada vez.
 plan-pattern-building-up = Volver a más
 plan-pattern-building-up-text = El dolor bajó. Paso a paso a cosas más pesadas.
+plan-pattern-heavy-job = Un trabajo pesado
+plan-pattern-heavy-job-text = De vuelta al trabajo con cosas pesadas. Primero ayuda o un carrito; luego, cerca.
 
 ## What to think of while lifting
 
@@ -28,6 +36,9 @@ plan-cue-hips-back = Lleve la cadera hacia atrás.
 plan-cue-kneel = Ponga una rodilla en el suelo y abrácelo.
 plan-cue-hand = Apoye una mano en algo firme.
 plan-cue-breathe = Suelte el aire al levantar.
+plan-cue-raise = Tenga a la altura de la cintura lo que usa.
+plan-cue-wide = Ponga los pies bien separados.
+plan-cue-ask = Pida antes ayuda o un carrito.
 plan-cue-no-twist = Gire con los pies, no con la espalda.
 plan-cue-stop = Pare si el dolor sube de golpe.
 
@@ -38,12 +49,17 @@ plan-why-fold-back = Ir hacia delante es lo más duro para la espalda.
 plan-why-deep-knee = Doblar mucho las piernas le duele.
 plan-why-kneel = Estar de rodillas le duele.
 plan-why-one-leg = Una sola pierna lleva todo.
+plan-why-get-up = Levantarse de una rodilla pide buen equilibrio.
+plan-why-unsteady = Sobre una pierna se puede caer.
+plan-why-heavy = Sus cargas pesan demasiado para redondear la espalda.
 plan-why-surgery = Su médico aún no lo deja.
 plan-why-bones = Doblar la espalda con peso es duro para sus huesos.
 
 ## Notes for the person
 
 plan-note-flare = En un brote, deje las cosas pesadas un día o dos y siga en movimiento. Luego empiece con más o menos la mitad.
+plan-note-fall = Si se cae, o casi se cae, dígaselo a su clínico.
+plan-note-job = Las reglas del trabajo van antes que este plan.
 plan-note-surgeon = La carta de su cirujano va antes que este plan.
 plan-note-vary = Cambie de vez en cuando la forma de levantar.
 

@@ -2,13 +2,9 @@
 //! from; all of it can be changed. They lean on the trade practice in `docs/method/judgement.md` and on the
 //! pain-monitoring model (hold from 4, a step back above 5, two good days before a step).
 
-use record::{
-    Ceiling, Day, HeightWord, NextMorning, Pain, Plan, PlanWay, Practice, Progression, Way,
-    WayStanding, Wording,
-};
+mod fill;
 
-/// Weeks after the review date during which limits stay.
-const GRACE_WEEKS: u32 = 4;
+use record::{Pain, Way};
 
 /// One pattern.
 pub(crate) struct Pattern {
@@ -23,7 +19,7 @@ pub(crate) struct Pattern {
     not_allowed: &'static [(Way, &'static str)],
     cues: &'static [&'static str],
     /// Way, grams, sets, times, days a week.
-    practice: Option<(Way, u32, u32, u32, u32)>,
+    practice: &'static [(Way, u32, u32, u32, u32)],
     step_g: u32,
     is_locked: bool,
     /// Days until it is looked at again.
@@ -43,7 +39,7 @@ pub(crate) const PATTERNS: &[Pattern] = &[
         preferred: &[Way::Squat, Way::Lunge],
         not_allowed: &[(Way::FreeBend, "plan-why-bend")],
         cues: &["plan-cue-close", "plan-cue-slow", "plan-cue-stop"],
-        practice: Some((Way::Squat, 4_000, 2, 6, 3)),
+        practice: &[(Way::Squat, 4_000, 2, 6, 3)],
         step_g: 500,
         is_locked: false,
         review_days: 28,
@@ -62,7 +58,7 @@ pub(crate) const PATTERNS: &[Pattern] = &[
             (Way::FreeBend, "plan-why-bend"),
         ],
         cues: &["plan-cue-close", "plan-cue-kneel", "plan-cue-stop"],
-        practice: None,
+        practice: &[],
         step_g: 500,
         is_locked: true,
         review_days: 14,
@@ -78,7 +74,7 @@ pub(crate) const PATTERNS: &[Pattern] = &[
         preferred: &[Way::Hinge],
         not_allowed: &[],
         cues: &["plan-cue-hips-back", "plan-cue-close", "plan-cue-slow"],
-        practice: Some((Way::Hinge, 5_000, 2, 8, 3)),
+        practice: &[(Way::Hinge, 5_000, 2, 8, 3)],
         step_g: 500,
         is_locked: false,
         review_days: 28,
@@ -97,11 +93,30 @@ pub(crate) const PATTERNS: &[Pattern] = &[
             (Way::Lunge, "plan-why-kneel"),
         ],
         cues: &["plan-cue-hips-back", "plan-cue-hand", "plan-cue-close"],
-        practice: Some((Way::Hinge, 4_000, 2, 6, 3)),
+        practice: &[(Way::Hinge, 4_000, 2, 6, 3)],
         step_g: 500,
         is_locked: false,
         review_days: 28,
         notes: &[],
+    },
+    Pattern {
+        id: "back_and_knees",
+        ceiling_g: 6_000,
+        floor_g: 3_000,
+        times_a_bout: 4,
+        bouts_a_day: 4,
+        pain_ceiling: Pain::new(4),
+        preferred: &[Way::Hinge],
+        not_allowed: &[
+            (Way::Squat, "plan-why-deep-knee"),
+            (Way::FreeBend, "plan-why-bend"),
+        ],
+        cues: &["plan-cue-raise", "plan-cue-hips-back", "plan-cue-close"],
+        practice: &[(Way::Hinge, 2_000, 2, 6, 3)],
+        step_g: 500,
+        is_locked: false,
+        review_days: 28,
+        notes: &["plan-note-flare"],
     },
     Pattern {
         id: "sore_hip",
@@ -113,7 +128,7 @@ pub(crate) const PATTERNS: &[Pattern] = &[
         preferred: &[Way::Squat],
         not_allowed: &[(Way::Golfer, "plan-why-one-leg")],
         cues: &["plan-cue-close", "plan-cue-slow", "plan-cue-stop"],
-        practice: Some((Way::Squat, 3_000, 2, 6, 3)),
+        practice: &[(Way::Squat, 3_000, 2, 6, 3)],
         step_g: 500,
         is_locked: false,
         review_days: 28,
@@ -134,7 +149,7 @@ pub(crate) const PATTERNS: &[Pattern] = &[
             (Way::Golfer, "plan-why-surgery"),
         ],
         cues: &["plan-cue-close", "plan-cue-no-twist", "plan-cue-stop"],
-        practice: None,
+        practice: &[],
         step_g: 500,
         is_locked: true,
         review_days: 14,
@@ -150,11 +165,46 @@ pub(crate) const PATTERNS: &[Pattern] = &[
         preferred: &[Way::Squat, Way::Lunge],
         not_allowed: &[(Way::FreeBend, "plan-why-bones")],
         cues: &["plan-cue-long-back", "plan-cue-close", "plan-cue-no-twist"],
-        practice: Some((Way::Squat, 2_000, 2, 6, 3)),
+        practice: &[(Way::Squat, 2_000, 2, 6, 3)],
         step_g: 500,
         is_locked: true,
         review_days: 56,
         notes: &[],
+    },
+    Pattern {
+        id: "older_unsteady",
+        ceiling_g: 5_000,
+        floor_g: 2_000,
+        times_a_bout: 3,
+        bouts_a_day: 4,
+        pain_ceiling: Pain::new(4),
+        preferred: &[Way::Squat, Way::Hinge],
+        not_allowed: &[
+            (Way::Lunge, "plan-why-get-up"),
+            (Way::Golfer, "plan-why-unsteady"),
+        ],
+        cues: &["plan-cue-raise", "plan-cue-wide", "plan-cue-slow"],
+        practice: &[(Way::Squat, 1_000, 2, 5, 3)],
+        step_g: 500,
+        is_locked: true,
+        review_days: 28,
+        notes: &["plan-note-fall"],
+    },
+    Pattern {
+        id: "stiff_healing",
+        ceiling_g: 12_000,
+        floor_g: 8_000,
+        times_a_bout: 8,
+        bouts_a_day: 5,
+        pain_ceiling: Pain::new(5),
+        preferred: &[Way::Squat, Way::Hinge],
+        not_allowed: &[],
+        cues: &["plan-cue-slow", "plan-cue-breathe", "plan-cue-close"],
+        practice: &[(Way::Squat, 4_000, 2, 8, 4), (Way::Hinge, 4_000, 2, 8, 4)],
+        step_g: 500,
+        is_locked: false,
+        review_days: 21,
+        notes: &["plan-note-vary"],
     },
     Pattern {
         id: "building_up",
@@ -166,11 +216,27 @@ pub(crate) const PATTERNS: &[Pattern] = &[
         preferred: &[Way::Hinge, Way::Squat],
         not_allowed: &[],
         cues: &["plan-cue-long-back", "plan-cue-close", "plan-cue-breathe"],
-        practice: Some((Way::Hinge, 6_000, 3, 8, 3)),
+        practice: &[(Way::Hinge, 6_000, 3, 8, 3)],
         step_g: 1_000,
         is_locked: false,
         review_days: 28,
         notes: &["plan-note-vary"],
+    },
+    Pattern {
+        id: "heavy_job",
+        ceiling_g: 20_000,
+        floor_g: 15_000,
+        times_a_bout: 10,
+        bouts_a_day: 8,
+        pain_ceiling: Pain::new(4),
+        preferred: &[Way::Hinge, Way::Squat],
+        not_allowed: &[(Way::FreeBend, "plan-why-heavy")],
+        cues: &["plan-cue-ask", "plan-cue-close", "plan-cue-no-twist"],
+        practice: &[(Way::Hinge, 8_000, 3, 8, 3), (Way::Squat, 8_000, 2, 8, 3)],
+        step_g: 1_000,
+        is_locked: false,
+        review_days: 28,
+        notes: &["plan-note-job"],
     },
 ];
 
@@ -178,59 +244,4 @@ pub(crate) const PATTERNS: &[Pattern] = &[
 #[must_use]
 pub(crate) fn find(id: &str) -> Option<&'static Pattern> {
     PATTERNS.iter().find(|pattern| pattern.id == id)
-}
-
-impl Pattern {
-    /// Writes the pattern into a plan that has only its names and its number. `today` is the day it is made.
-    pub(crate) fn fill(&self, plan: &mut Plan, today: Day) {
-        let ours = |ids: &[&str]| {
-            ids.iter()
-                .map(|id| Wording::Ours((*id).to_owned()))
-                .collect()
-        };
-        let way = |way: Way, standing, why: Option<&str>| PlanWay {
-            way,
-            standing,
-            why: why.map(|id| Wording::Ours(id.to_owned())),
-        };
-        let preferred = self.preferred.iter();
-        let preferred = preferred.map(|one| way(*one, WayStanding::Preferred, None));
-        let not_allowed = self.not_allowed.iter();
-        let not_allowed =
-            not_allowed.map(|(one, why)| way(*one, WayStanding::NotAllowed, Some(why)));
-        let days = i32::try_from(self.review_days).unwrap_or_default();
-        plan.title = Wording::Ours(crate::words::message_id("plan-pattern", self.id));
-        plan.pattern = Some(self.id.to_owned());
-        plan.review_on = Day(today.0.saturating_add(days));
-        plan.grace_weeks = GRACE_WEEKS;
-        plan.ceiling_g = Some(self.ceiling_g);
-        plan.ceilings = vec![Ceiling {
-            start: HeightWord::Floor,
-            grams: self.floor_g,
-        }];
-        plan.times_a_bout = Some(self.times_a_bout);
-        plan.bouts_a_day = Some(self.bouts_a_day);
-        plan.pain_ceiling = self.pain_ceiling;
-        plan.next_morning = Some(NextMorning::BackToUsual);
-        plan.ways = preferred.chain(not_allowed).collect();
-        plan.cues = ours(self.cues);
-        plan.practice = self.practice.map_or_else(Vec::new, |practice| {
-            let (way, grams, sets, times, days_a_week) = practice;
-            vec![Practice {
-                way,
-                grams,
-                sets,
-                times,
-                days_a_week,
-            }]
-        });
-        plan.progression = Progression {
-            step_g: Some(self.step_g),
-            good_days: Some(2),
-            hold_from: Pain::new(4),
-            back_over: Pain::new(5),
-            is_locked: self.is_locked,
-        };
-        plan.notes = ours(self.notes);
-    }
 }

@@ -25,7 +25,7 @@ fn every_pattern_makes_a_plan_that_fits_together_and_can_be_edited() {
     let phone = clinician();
     let patterns = phone.ask(json!({"do": "plan_patterns"}))["patterns"].take();
     let patterns = patterns.as_array().expect("patterns");
-    assert_eq!(patterns.len(), 8);
+    assert_eq!(patterns.len(), 12);
     for pattern in patterns {
         let page =
             phone.ask(json!({"do": "plan_new", "pattern": pattern["id"], "for": "Green Ladder"}));
@@ -42,9 +42,31 @@ fn every_pattern_makes_a_plan_that_fits_together_and_can_be_edited() {
             let id = field["id"].as_str().expect("an id");
             phone.ask(set(&page["id"], id, field["value"].clone()));
         }
+        let name = pattern["id"].as_str().expect("an id");
+        let outcomes = ["good", "usual", "bad"].map(|day| {
+            let asked = json!({"do": "plan_preview", "id": page["id"], "day": day});
+            let loads = phone.ask(asked)["loads"].take();
+            let loads = loads.as_array().expect("loads").clone();
+            for load in &loads {
+                for part in ["answer", "why"] {
+                    assert!(!load[part].as_str().expect("text").is_empty(), "{name}");
+                }
+            }
+            loads
+                .into_iter()
+                .map(|mut load| load["outcome"].take())
+                .collect::<Vec<_>>()
+        });
+        // A plan that allows nothing on a good day would be no plan.
+        assert_eq!(outcomes[0][0], "lift", "{name}");
+        let lifts = outcomes.map(|day| day.iter().filter(|outcome| **outcome == "lift").count());
+        assert!(
+            lifts[0] >= lifts[1] && lifts[1] >= lifts[2],
+            "{name}: {lifts:?}"
+        );
     }
     let plans = phone.ask(json!({"do": "plan_list"}))["plans"].take();
-    assert_eq!(plans.as_array().map(Vec::len), Some(8));
+    assert_eq!(plans.as_array().map(Vec::len), Some(12));
     assert_eq!(plans[0]["text"], "For Green Ladder. Not handed over yet");
 }
 
