@@ -22,7 +22,7 @@ use journeys::phone::Phone;
 
 const PASSPHRASE: &str = "three tins of beans";
 
-/// Fills the notes and the cues of the plan that is shown. Letters from a generator by D. H. Lehmer with a
+/// Fills every field of the plan that is shown that takes typed words. Letters from a generator by D. H. Lehmer with a
 /// fixed start, so that deflate finds nothing to shorten.
 const LONG_NOTES: &str = r"
 const { ask } = await import('/backend.js');
@@ -35,6 +35,8 @@ const letters = (count) => Array.from({ length: count }, () => {
 await ask('plan_set', { id, field: 'notes', value: letters(700) });
 await ask('plan_set', { id, field: 'why', value: letters(200) });
 for (const at of [1, 2, 3]) await ask('plan_set', { id, field: `cue_${at}`, value: letters(200) });
+for (const at of [1, 2, 3]) await ask('plan_set', { id, field: `flare_${at}`, value: letters(60) });
+await ask('plan_set', { id, field: 'call', value: letters(60) });
 return 'done';";
 
 /// How a film is made.

@@ -3,6 +3,7 @@ import { ask } from "../../backend.js";
 import { make, para } from "../../make.js";
 import { icon } from "../../pictures/icons.js";
 import { act } from "../../router.js";
+import { say } from "../../words.js";
 import "../../parts/check-rows/check-rows.js";
 
 class PlanPreview extends HTMLElement {
@@ -16,7 +17,8 @@ class PlanPreview extends HTMLElement {
 
   #draw({ day, days, loads }) {
     this.replaceChildren(
-      make("div", { class: "plan-days" }, days.map((one) => this.#button(one))),
+      para(say("screen-plans-day")),
+      make("div", { class: "plan-days", role: "group", "aria-label": say("screen-plans-day") }, days.map((one) => this.#button(one))),
       para(day, "hint"),
       make("check-rows", { id: "preview", props: { facts: loads.map(({ load, answer, why }) => ({ label: load, text: `${answer}. ${why}` })) } }));
   }

@@ -108,7 +108,11 @@ fn making_a_plan(phone: &mut Phone, look: Look<'_>) {
     phone.type_in("#for", "Green Ladder");
     phone.tap("#begin");
     look(phone, "plans-edit");
+    phone.touch("[data-day=bad]");
+    phone.expect("[data-day=bad][aria-pressed=true]");
+    look(phone, "plans-edit-bad-day");
     let page = phone.screen();
+    own_parts(phone, look);
     for field in PLAN_FIELDS {
         phone.tap(&format!("[data-change='{field}']"));
         look(phone, &format!("plans-field-{field}"));
@@ -122,6 +126,30 @@ fn making_a_plan(phone: &mut Phone, look: Look<'_>) {
     look(phone, "plan-on-paper");
     phone.open("plans");
     look(phone, "plans");
+}
+
+/// What a pattern leaves open: pain numbers of the person's own, a second thing to practise, whom to call, a reason that
+/// stays here. The number is invented.
+fn own_parts(phone: &mut Phone, look: Look<'_>) {
+    phone.tap("[data-change=bands_for]");
+    phone.touch("#tick-0");
+    look(phone, "plans-field-bands");
+    phone.tap("#continue");
+    phone.tap("[data-change=severe_back]");
+    look(phone, "plans-field-band");
+    phone.tap("#back");
+    phone.tap("[data-change=practice_way_2]");
+    look(phone, "plans-field-practice");
+    phone.tap("[data-answer=hinge]");
+    for (field, words) in [
+        ("call", "555 0100, mornings"),
+        ("why_private", "Works at night."),
+    ] {
+        phone.tap(&format!("[data-change={field}]"));
+        phone.type_in("#plain", words);
+        look(phone, &format!("plans-field-{field}"));
+        phone.tap("#continue");
+    }
 }
 
 fn giving(phone: &mut Phone, look: Look<'_>) {

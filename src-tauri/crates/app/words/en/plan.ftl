@@ -11,7 +11,7 @@ plan-pattern-sore-knee-text = Deep bends of one knee hurt. The hips do the work.
 plan-pattern-both-knees = Both knees sore
 plan-pattern-both-knees-text = Deep bends and kneeling hurt. The hips do the work.
 plan-pattern-back-and-knees = Sore back and sore knees
-plan-pattern-back-and-knees-text = The back aches and deep knee bends hurt too. Light things, not from the floor.
+plan-pattern-back-and-knees-text = The back aches and deep knee bends hurt too. Light things, best from waist height.
 plan-pattern-sore-hip = A sore hip
 plan-pattern-sore-hip-text = Folding at the hip hurts. Upright and close.
 plan-pattern-after-surgery = After surgery
@@ -139,7 +139,7 @@ plan-region-hip-right = Right hip
 plan-region-shoulders = Shoulders
 plan-bands-moderate = { $region }: moderate from
 plan-bands-severe = { $region }: strong from
-plan-bands-hint = Pain counts as moderate from 4 and as strong from 7. No one agrees on these numbers (Boonstra 2016). Set others if they fit this person.
+plan-bands-hint = Pain counts as moderate from 4 and as strong from 7. There are no agreed numbers (Boonstra 2016). Set others if they fit this person.
 plan-bands = { $region }: moderate pain from { $moderate }, strong pain from { $severe }.
 
 ## Parts that do not fit together
@@ -202,9 +202,9 @@ plan-progress-hold = Hold when pain is { $pain } or more.
 plan-progress-back = A step back when pain is above { $pain }.
 plan-card = Your plan: { $title }. { $from }.
 plan-heaviest = With the plan, at most { $mass } today.
-plan-day-good = Good day
-plan-day-usual = Usual day
-plan-day-bad = Bad day
+plan-day-good = Good
+plan-day-usual = Usual
+plan-day-bad = Bad
 plan-preview-day =
     { $day ->
         [good] A good day:

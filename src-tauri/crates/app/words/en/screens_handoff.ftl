@@ -173,6 +173,7 @@ screen-plans-begin = Go on
 screen-plans-for = For [name]
 screen-plans-give = Hand it over
 screen-plans-preview = What it would answer
+screen-plans-day = On which kind of day?
 screen-plans-paper = On paper
 screen-plans-paper-make = Put it on paper
 screen-plans-paper-whom = Who will scan the page?

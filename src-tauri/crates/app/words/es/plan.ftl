@@ -11,7 +11,7 @@ plan-pattern-sore-knee-text = Doblar mucho una rodilla duele. La cadera hace el 
 plan-pattern-both-knees = Duelen las dos rodillas
 plan-pattern-both-knees-text = Doblar mucho y arrodillarse duele. La cadera hace el trabajo.
 plan-pattern-back-and-knees = Duelen la espalda y las rodillas
-plan-pattern-back-and-knees-text = Duele la espalda y también doblar mucho las rodillas. Cosas livianas, no desde el suelo.
+plan-pattern-back-and-knees-text = Duele la espalda y también doblar mucho las rodillas. Cosas livianas, mejor desde la cintura.
 plan-pattern-sore-hip = Una cadera que duele
 plan-pattern-sore-hip-text = Doblar la cadera duele. El cuerpo recto y la carga cerca.
 plan-pattern-after-surgery = Después de una operación
@@ -202,9 +202,9 @@ plan-progress-hold = Espere con dolor de { $pain } o más.
 plan-progress-back = Un paso atrás con dolor de más de { $pain }.
 plan-card = Su plan: { $title }. { $from }.
 plan-heaviest = Con el plan, hoy como máximo { $mass }.
-plan-day-good = Día bueno
-plan-day-usual = Día normal
-plan-day-bad = Día malo
+plan-day-good = Bueno
+plan-day-usual = Normal
+plan-day-bad = Malo
 plan-preview-day =
     { $day ->
         [good] Un día bueno:

@@ -173,6 +173,7 @@ screen-plans-begin = Seguir
 screen-plans-for = Para [name]
 screen-plans-give = Entregarlo
 screen-plans-preview = Lo que respondería
+screen-plans-day = ¿En qué tipo de día?
 screen-plans-paper = En papel
 screen-plans-paper-make = Ponerlo en papel
 screen-plans-paper-whom = ¿Quién escaneará la hoja?

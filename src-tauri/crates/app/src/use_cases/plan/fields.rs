@@ -154,8 +154,8 @@ impl Draw<'_> {
             self.plain("for", &plan.whom, Alias::LONGEST),
             self.plain("title", &title, LONGEST_TITLE),
             review,
-            call,
             self.count("grace_weeks", Some(plan.grace_weeks), 0, MOST_GRACE_WEEKS),
+            call,
         ]
     }
 

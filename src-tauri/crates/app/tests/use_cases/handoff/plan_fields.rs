@@ -32,7 +32,7 @@ fn a_part_that_is_ticked_gets_its_own_bands() {
     assert_eq!(field(&page, "bands_for")["text"], "Back, Left knee");
     let hint = field(&page, "bands_for")["hint"].as_str().expect("a hint");
     assert!(
-        hint.contains("No one agrees") && hint.contains("Boonstra 2016"),
+        hint.contains("no agreed numbers") && hint.contains("Boonstra 2016"),
         "{hint}"
     );
     for (part, from) in [("moderate_back", 4), ("severe_back", 7)] {
@@ -112,10 +112,10 @@ fn a_bad_day_shows_what_ceilings_and_bands_do() {
         let shown = days.into_iter().find(|day| day["shown"] == true);
         shown.expect("one is shown")["text"].clone()
     };
-    assert_eq!(shown(&usual), "Usual day");
-    assert_eq!(shown(&on("good")), "Good day");
+    assert_eq!(shown(&usual), "Usual");
+    assert_eq!(shown(&on("good")), "Good");
     let bad = on("bad");
-    assert_eq!(shown(&bad), "Bad day");
+    assert_eq!(shown(&bad), "Bad");
     assert!(bad["day"].as_str().expect("a text").contains("back pain 6"));
     assert_eq!(outcomes(&bad), ["do_not_lift"; 6]);
     phone.ask(set(&id, "pain_ceiling", json!(6)));
