@@ -14,7 +14,7 @@ fuzz_target!(|bytes: &[u8]| {
     for kind in 1..=23_u8 {
         as_any(&[&[0x84, kind, 1, 0x80], bytes].concat());
     }
-    for kind in 24..=25_u8 {
+    for kind in 24..=26_u8 {
         as_any(&[&[0x84, 0x18, kind, 1, 0x80], bytes].concat());
     }
 });
@@ -43,6 +43,9 @@ fn as_any(bytes: &[u8]) {
     as_one::<Shift>(bytes);
     as_one::<MoveDraft>(bytes);
     as_one::<Worker>(bytes);
+    as_one::<Patient>(bytes);
+    as_one::<Note>(bytes);
+    as_one::<Departure>(bytes);
 }
 
 fn as_one<R: Record + PartialEq + Debug>(bytes: &[u8]) {

@@ -27,6 +27,7 @@ mod care_plan;
 mod check_in;
 mod codes;
 mod day;
+mod departure;
 mod device;
 mod draft;
 mod error;
@@ -67,6 +68,7 @@ pub use care_person::{Ability, CareMove, CarePerson, Follows, Help, Hold, Limb, 
 pub use care_plan::{CameBy, CarePlan};
 pub use check_in::{BackToUsual, CheckIn, CheckInKind};
 pub use day::Day;
+pub use departure::{Departure, DepartureHow, DepartureWhat, Seal};
 pub use device::Device;
 pub use draft::{Draft, DraftPurpose};
 pub use error::RecordError;

@@ -26,9 +26,9 @@ macro_rules! checks_codes {
 #[test]
 fn each_code_and_id_names_one_value() {
     checks_codes! {
-        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
-        Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome ParcelPurpose PracticeEvent ReachWord
-        Region Sex Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
+        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DepartureHow
+        DepartureWhat DraftPurpose Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome
+        ParcelPurpose PracticeEvent ReachWord Region Seal Sex Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
     }
 }
 

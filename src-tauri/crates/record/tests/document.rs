@@ -21,9 +21,9 @@ macro_rules! lists_codes {
 #[test]
 fn every_code_is_listed() {
     lists_codes! {
-        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DraftPurpose
-        Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome ParcelPurpose PracticeEvent ReachWord
-        Region Sex Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
+        Ability AgeBand Authority BackState BackToUsual Balance CameBy CheckInKind ClearedBy Coupling DepartureHow
+        DepartureWhat DraftPurpose Follows HeightWord Help Hold Kneel Limb MoveResult NextMorning Outcome
+        ParcelPurpose PracticeEvent ReachWord Region Seal Sex Sure Told Unit Units Urgency UsedFor Way WayStanding WeightBearing
     }
 }
 
@@ -54,6 +54,7 @@ fn every_key_is_listed() {
     lists_keys(&support::handoff::practice());
     lists_keys(&support::handoff::patient());
     lists_keys(&support::handoff::note());
+    lists_keys(&support::handoff::departure());
 }
 
 /// The rows of the kind's section are the keys that can be marked "must be understood".

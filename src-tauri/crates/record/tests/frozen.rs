@@ -82,6 +82,12 @@ fn patient() {
 }
 
 #[test]
+fn departure() {
+    holds("departure", &support::handoff::departure());
+    holds("departure_bare", &support::handoff::departure_bare());
+}
+
+#[test]
 fn saved_task() {
     holds("saved_task", &support::saved_task());
 }

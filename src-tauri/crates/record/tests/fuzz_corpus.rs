@@ -21,7 +21,7 @@ fn what_is_read_can_be_written_and_comes_back() {
         for kind in 1..=23_u8 {
             read += as_any(&[&[0x84, kind, 1, 0x80], bytes.as_slice()].concat());
         }
-        for kind in 24..=25_u8 {
+        for kind in 24..=26_u8 {
             read += as_any(&[&[0x84, 0x18, kind, 1, 0x80], bytes.as_slice()].concat());
         }
     }
@@ -52,6 +52,9 @@ fn as_any(bytes: &[u8]) -> u32 {
         + as_one::<Shift>(bytes)
         + as_one::<MoveDraft>(bytes)
         + as_one::<Worker>(bytes)
+        + as_one::<Patient>(bytes)
+        + as_one::<Note>(bytes)
+        + as_one::<Departure>(bytes)
 }
 
 fn as_one<R: Record + PartialEq + Debug>(bytes: &[u8]) -> u32 {

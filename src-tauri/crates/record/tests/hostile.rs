@@ -276,6 +276,7 @@ fn every_key_that_is_written_can_be_marked_and_no_other() {
     marks_hold(&support::handoff::received());
     marks_hold(&support::handoff::patient());
     marks_hold(&support::handoff::note());
+    marks_hold(&support::handoff::departure());
 }
 
 #[test]

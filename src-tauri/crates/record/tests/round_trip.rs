@@ -321,6 +321,26 @@ proptest! {
     }
 
     #[test]
+    fn patient_and_note_come_back(
+        alias in text(), since in moment(), pairing: Option<[u8; 16]>, seen_at in of(moment()), review_on: Option<i32>,
+    ) {
+        comes_back(&Note { at: since, text: alias.clone() })?;
+        let (pairing, review_on) = (pairing.map(Identity), review_on.map(Day));
+        comes_back(&Patient { alias, since, pairing, seen_at, review_on })?;
+    }
+
+    #[test]
+    fn departure_comes_back(
+        at in moment(), what in select(DepartureWhat::ALL), how in prop::collection::vec(select(DepartureHow::ALL), 0..4),
+        seal in of(select(Seal::ALL)), names in [of(text()), of(text())], numbers: [Option<u32>; 3],
+        with_notes: Option<bool>,
+    ) {
+        let [to, about] = names;
+        let [version, days, entries] = numbers;
+        comes_back(&Departure { at, what, how, seal, to, about, version, days, with_notes, entries })?;
+    }
+
+    #[test]
     fn shift_comes_back(
         began_at in moment(), handed_at in of(moment()), erased in of((moment(), any::<u32>(), any::<u32>())),
     ) {

@@ -306,3 +306,35 @@ pub(crate) fn practice_bare() -> PracticeEntry {
         morning: None,
     }
 }
+
+/// A history that was shown to one person, and then saved for them.
+pub(crate) fn departure() -> Departure {
+    Departure {
+        at: NOON,
+        what: DepartureWhat::History,
+        how: vec![DepartureHow::Shown, DepartureHow::Saved],
+        seal: Some(Seal::Device),
+        to: text("Blue Kettle"),
+        about: text("Green Ladder"),
+        version: Some(3),
+        days: Some(90),
+        with_notes: Some(false),
+        entries: Some(41),
+    }
+}
+
+/// A text for the office that was copied.
+pub(crate) fn departure_bare() -> Departure {
+    Departure {
+        at: EPOCH,
+        what: DepartureWhat::Office,
+        how: vec![DepartureHow::Copied],
+        seal: None,
+        to: None,
+        about: None,
+        version: None,
+        days: None,
+        with_notes: None,
+        entries: None,
+    }
+}
