@@ -304,6 +304,11 @@ RECEIVED = keyed(history=(1, HISTORY), at=(2, moment), from_=(3, same))
 PATIENT = keyed(
     alias=(1, same), since=(2, moment), pairing=(3, hexed), seen_at=(4, moment), review_on=(5, same))
 NOTE = keyed(at=(1, moment), text=(2, same))
+DEPARTURE = keyed(
+    at=(1, moment),
+    what=(2, enum("plan", "history", "care_plan", "plan_page", "note", "page", "table", "document", "shift", "office", "card")),
+    how=(3, listed(enum("shown", "saved", "copied", "shared", "printed", "told"))), seal=(4, enum("device", "code")),
+    to=(5, same), about=(6, same), version=(7, same), days=(8, same), with_notes=(9, same), entries=(10, same))
 KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("settings", SETTINGS),
          5: ("advice", ADVICE), 6: ("lift", LIFT), 7: ("check_in", CHECK_IN), 8: ("draft", DRAFT),
          9: ("open_sign", SIGN), 10: ("saved_task", SAVED_TASK), 11: ("device", DEVICE), 12: ("paired", PAIRED),
@@ -311,7 +316,8 @@ KINDS = {1: ("task", TASK), 2: ("body_today", BODY), 3: ("about", ABOUT), 4: ("s
          17: ("practice", PRACTICE),
          18: ("care_person", CARE_PERSON), 19: ("move_entry", MOVE_ENTRY), 20: ("shift", SHIFT),
          21: ("move_draft", MOVE_DRAFT), 22: ("worker", WORKER),
-         23: ("patient", PATIENT), 24: ("note", NOTE)}
+         23: ("patient", PATIENT), 24: ("note", NOTE),
+         26: ("departure", DEPARTURE)}
 
 
 def record(raw):
@@ -367,6 +373,8 @@ def main():
             print(json.dumps({"table": table, "id": row_id, "of": second, **record(raw)}, ensure_ascii=False))
     for plan, patient in database.execute("SELECT plan_id, patient_id FROM patient_plan") if "patient" in tables else ():
         print(json.dumps({"table": "patient_plan", "plan": plan, "of": patient}))
+    for row_id, raw in database.execute("SELECT id, record FROM departure ORDER BY id") if "departure" in tables else ():
+        print(json.dumps({"table": "departure", "id": row_id, **record(raw)}, ensure_ascii=False))
     for row_id, lift, raw in database.execute("SELECT id, lift_id, record FROM check_in ORDER BY id"):
         print(json.dumps({"table": "check_in", "id": row_id, "of_lift": lift, **record(raw)}, ensure_ascii=False))
     for row_id, shift, raw in database.execute("SELECT id, shift_id, record FROM move_entry ORDER BY id"):

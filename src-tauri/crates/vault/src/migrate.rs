@@ -18,6 +18,7 @@ pub(crate) const STEPS: &[Step] = &[
     include_str!("../migrations/0003_handoff.sql"),
     include_str!("../migrations/0004_practice.sql"),
     include_str!("../migrations/0005_patient.sql"),
+    include_str!("../migrations/0006_departure.sql"),
 ];
 
 /// "Hftw", the mark the first step puts on the file.

@@ -5,10 +5,10 @@ use rusqlite::Connection;
 
 use crate::keys::{self, Cost, DataKey, LogKey, Passphrase, Random, VAULT_ID_BYTES};
 use crate::{
-    CarePeople, CheckIns, Current, Damage, Folder, FollowedPlans, ForeignFile, Lifts, MissingFile,
-    MoveEntries, Opened, Pairings, PatientNotes, Patients, PlanVersions, PlanWhys, Plans,
-    PracticeLog, ReceivedHistories, SavedTasks, SeenNumbers, Sent, Shifts, Signs, VaultError,
-    VaultState, atomic, connection, create, erase, lift_log, migrate, transact,
+    CarePeople, CheckIns, Current, Damage, Departures, Folder, FollowedPlans, ForeignFile, Lifts,
+    MissingFile, MoveEntries, Opened, Pairings, PatientNotes, Patients, PlanVersions, PlanWhys,
+    Plans, PracticeLog, ReceivedHistories, SavedTasks, SeenNumbers, Sent, Shifts, Signs,
+    VaultError, VaultState, atomic, connection, create, erase, lift_log, migrate, transact,
 };
 
 /// An open vault. Dropping it closes the file and wipes the keys.
@@ -311,6 +311,12 @@ impl Vault {
     #[must_use]
     pub fn patient_notes(&self) -> PatientNotes<'_> {
         PatientNotes::new(&self.connection)
+    }
+
+    /// What left this device.
+    #[must_use]
+    pub fn departures(&self) -> Departures<'_> {
+        Departures::new(&self.connection)
     }
 
     /// Plans followed here.

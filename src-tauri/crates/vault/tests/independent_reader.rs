@@ -17,8 +17,8 @@ use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
 use record::{
-    About, AgeBand, CareMove, CarePerson, CheckInKind, Device, MoveEntry, MoveResult, SecretBytes,
-    Settings, Shift, Units, UsedFor, WeightBearing,
+    About, AgeBand, CareMove, CarePerson, CheckInKind, DepartureHow, Device, MoveEntry, MoveResult,
+    SecretBytes, Settings, Shift, Units, UsedFor, WeightBearing,
 };
 use support::{Place, at, body, check_in, draft, handing, left, lift, saved, sign};
 
@@ -135,6 +135,11 @@ fn independent_reader_prints_every_record() {
         .add(None, &handing::received("Red Boat"))
         .unwrap();
 
+    vault
+        .departures()
+        .add(&handing::departure(1, DepartureHow::Shown))
+        .unwrap();
+
     // Once with everything still in the log, once after it was brought over.
     let from_the_log = read(&python, place.folder.path(), "a river under old snow");
     drop(vault);
@@ -176,6 +181,8 @@ fn independent_reader_prints_every_record() {
         r#""table": "patient_plan", "plan": 1, "of": 1"#,
         r#""table": "patient_note", "id": 1, "of": 1, "note": {"at""#,
         r#""table": "plan_why", "id": 1, "of": 2, "note": {"at""#,
+        r#""table": "departure", "id": 1, "departure": {"at""#,
+        r#""what": "plan", "how": ["shown"], "seal": "device", "to": "Blue Kettle", "about": "Green Ladder", "version": 2"#,
         r#"{"chain": "holds"}"#,
     ] {
         assert!(printed.contains(expected), "{expected} in:\n{printed}");

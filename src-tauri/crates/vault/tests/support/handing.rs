@@ -1,9 +1,9 @@
 //! Samples of what is handed over. Everything here is invented.
 
 use record::{
-    CheckInKind, Day, Followed, HeightWord, History, HistoryLift, Identity, LookBack, Mass, Note,
-    Outcome, Pain, Paired, Patient, Plan, PracticeEntry, PracticeEvent, Received, SecretBytes, Way,
-    Wording,
+    CheckInKind, Day, Departure, DepartureHow, DepartureWhat, Followed, HeightWord, History,
+    HistoryLift, Identity, LookBack, Mass, Note, Outcome, Pain, Paired, Patient, Plan,
+    PracticeEntry, PracticeEvent, Received, Seal, SecretBytes, Way, Wording,
 };
 
 use super::at;
@@ -110,5 +110,21 @@ pub(crate) fn note(text: &str) -> Note {
     Note {
         at: at(1),
         text: text.to_owned(),
+    }
+}
+
+/// The second version of a plan, on its way to a paired device.
+pub(crate) fn departure(at_min: i64, how: DepartureHow) -> Departure {
+    Departure {
+        at: at(at_min),
+        what: DepartureWhat::Plan,
+        how: vec![how],
+        seal: Some(Seal::Device),
+        to: Some("Blue Kettle".to_owned()),
+        about: Some("Green Ladder".to_owned()),
+        version: Some(2),
+        days: None,
+        with_notes: None,
+        entries: None,
     }
 }

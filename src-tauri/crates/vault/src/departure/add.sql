@@ -1,0 +1,1 @@
+INSERT INTO departure (record) VALUES (?1)

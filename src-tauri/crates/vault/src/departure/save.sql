@@ -1,0 +1,1 @@
+UPDATE departure SET record = ?2 WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM departure WHERE id <= (SELECT id FROM departure ORDER BY id DESC LIMIT 1 OFFSET ?1)
