@@ -1,11 +1,8 @@
-/**
- * Where things are: which page of Rust has which address, and which address has
- * which screen. Plain data and text only.
- */
+/** Where things are: which page of Rust has which address, and which address which screen. */
 
 const walk = (name, ...pages) => pages.map(([address, page]) => [address, `walks/${name}/${page}`]);
 
-/** Every address, and the screen module that draws it: a name in screens/, or a path to a later walk. */
+/** Every address, and what draws it: a name in screens/, or a path to a later walk. */
 export const ROUTES = [
   ["start", "start"],
   ["start/:step", "start"],
@@ -28,7 +25,7 @@ export const ROUTES = [
   ...walk("review",
     ["back", "back"], ["out", "out"], ["out/:form", "form"], ["person/:id", "back"], ["person/:id/out", "out"],
     ["person/:id/out/:form", "form"]),
-  ...walk("settings", ["settings", "settings"], ["settings/:what", "choice"], ["keys/:what", "keys"]),
+  ...walk("settings", ["settings", "settings"], ["settings/:what", "choice"], ["keys/:what", "keys"], ["what-left", "what-left"]),
   ...walk("care",
     ["people", "people"], ["care/:id", "person"], ["care-new", "code"], ["care-code/:id", "code"],
     ["care-plan/:person", "plan"], ["care-plan/:person/:move/:step", "plan"], ["move", "move"], ["move/:question", "move"],

@@ -107,6 +107,9 @@ fn kept_things(phone: &mut Phone, look: Look<'_>) {
     phone.tap("#out-note");
     phone.touch("#make");
     look(phone, "take-out-note");
+    phone.open("what-left");
+    phone.open_all();
+    look(phone, "what-left");
     phone.open("history");
     phone.tap("[data-entry]");
     phone.open_all();

@@ -1,5 +1,7 @@
 /** What every page of this walk shares: the style, and who it is about on top. */
+import { ask } from "../../backend.js";
 import { make } from "../../make.js";
+import { act } from "../../router.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
 import { useStyle } from "../style.js";
@@ -42,6 +44,9 @@ export async function copy(text) {
     return document.execCommand?.("copy") ?? false;
   }
 }
+
+/** Writes down what left this phone: the log of the shift, or the text for the office. */
+export const note = (what, how) => act(() => ask("departure_note", { what, how }));
 
 /** Hands a text to another app when the user taps. @returns {Promise<boolean>} whether it went */
 export async function share(text) {

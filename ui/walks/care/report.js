@@ -5,7 +5,7 @@ import { button, heading, make, para } from "../../make.js";
 import { act, swap } from "../../router.js";
 import { session } from "../../session.js";
 import { say } from "../../words.js";
-import { canShare, copy, ready, share, textBox, whoIsIt } from "./parts.js";
+import { canShare, copy, note, ready, share, textBox, whoIsIt } from "./parts.js";
 
 export async function show() {
   await ready();
@@ -25,9 +25,15 @@ export async function show() {
     const copied = await copy(report.text);
     told = copied ? "copied" : told;
     tell(say(copied ? "screen-care-copied" : "screen-care-copy-failed"));
+    if (copied) {
+      await note("office", "copied");
+    }
   };
   const byShare = async () => {
-    told = (await share(report.text)) ? "shared" : told;
+    if (await share(report.text)) {
+      told = "shared";
+      await note("office", "shared");
+    }
   };
   return {
     title: `${report.title} – ${report.person.code}`,

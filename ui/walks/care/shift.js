@@ -5,7 +5,7 @@ import { button, fold, heading, make, para, section } from "../../make.js";
 import { act, redraw } from "../../router.js";
 import { say } from "../../words.js";
 import { icon } from "../../pictures/icons.js";
-import { canShare, copy, ready, share, textBox } from "./parts.js";
+import { canShare, copy, note, ready, share, textBox } from "./parts.js";
 
 export async function show() {
   await ready();
@@ -25,8 +25,17 @@ export async function show() {
 function ofOpen(shift) {
   const status = make("p", { class: "hint", id: "copied" });
   const byCopy = async () => {
-    status.textContent = say((await copy(shift.text)) ? "screen-care-copied" : "screen-care-copy-failed");
+    const copied = await copy(shift.text);
+    status.textContent = say(copied ? "screen-care-copied" : "screen-care-copy-failed");
     announce(status.textContent);
+    if (copied) {
+      await note("shift", "copied");
+    }
+  };
+  const byShare = async () => {
+    if (await share(shift.text)) {
+      await note("shift", "shared");
+    }
   };
   const hand = () => act(async () => {
     await ask("shift_hand_over");
@@ -38,7 +47,7 @@ function ofOpen(shift) {
     textBox(shift.text),
     make("div", { class: "care-buttons care-buttons--two" },
       button(say("screen-care-copy"), "main", byCopy, { id: "copy" }),
-      canShare() ? button(say("screen-care-share"), "second", () => share(shift.text), { id: "share" }) : null),
+      canShare() ? button(say("screen-care-share"), "second", byShare, { id: "share" }) : null),
     status,
     make("div", { class: "care-buttons" }, button(say("screen-care-shift-hand"), "second", hand, { id: "hand-over" })),
   ];

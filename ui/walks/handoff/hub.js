@@ -26,6 +26,7 @@ export async function show() {
         rowTo("#/hand/pair", say("screen-hand-pair"), say("screen-hand-pair-note"), { id: "pair" }),
         rowTo("#/hand/people", say("screen-hand-paired"), people || say("screen-people-none-short"), { id: "people" }),
         rowTo("#/hand/card", say("screen-card-title"), card.alias ?? say("screen-hand-no-alias"), { id: "card" }))),
+      section(say("screen-hand-kept"), rows(rowTo("#/what-left", say("screen-gone-title"), say("screen-gone-note"), { id: "what-left" }))),
     ],
   };
 }

@@ -168,9 +168,13 @@ function otherWays({ show: id, frames, density, asked }) {
     await startShowing(asked, "coarse");
     await redraw();
   });
+  const print = () => act(async () => {
+    await ask("departure_note", { what: "show", how: "printed", show: id });
+    window.print();
+  });
   return fold(say("screen-show-other-ways"), { id: "other-ways", class: "hand-screen-only", open: frames === 0 },
     density === "normal" && frames !== 0 ? button(say("screen-show-larger"), "second", larger, { id: "larger" }) : null,
-    frames === 1 ? button(say("screen-show-print"), "second", () => window.print(), { id: "print" }) : null,
+    frames === 1 ? button(say("screen-show-print"), "second", print, { id: "print" }) : null,
     para(say("screen-file-what")),
     button(say("screen-file-save"), "second", saveFile, { id: "save-file" }),
     told);

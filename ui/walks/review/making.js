@@ -44,29 +44,34 @@ function fill(made, asked, file) {
     if (saved) {
       tell(say("screen-out-saved-at", { path: saved.path }));
     } else {
-      download(file);
+      download(await ask("report_make", { ...asked, how: "saved" }));
       tell(say("screen-out-saved"));
     }
   });
   made.replaceChildren(...[
     make("h2", { tabindex: "-1", text: say("screen-out-made") }),
     para(file.name, "hint"),
-    file.text === null ? null : copyable(file, tell),
+    file.text === null ? null : copyable(file, tell, () => ask("report_make", { ...asked, how: "copied" })),
     button(say("screen-out-save"), "second", save, { id: "save" }),
     told,
   ].flat().filter(Boolean));
 }
 
-function copyable({ text, name }, tell) {
+/** `note` writes down that it was copied. */
+function copyable({ text, name }, tell, note) {
   const field = make("textarea", { class: "made", id: "made", readonly: true, rows: 10, "aria-label": name, props: { value: text } });
   const copy = async () => {
     field.select();
     try {
       await navigator.clipboard.writeText(text);
-      tell(say("screen-out-copied"));
     } catch {
       tell(say("screen-out-copy-failed"));
+      return;
     }
+    await act(async () => {
+      await note();
+      tell(say("screen-out-copied"));
+    });
   };
   return [field, button(say("screen-out-copy"), "second", copy, { id: "copy" })];
 }

@@ -27,6 +27,7 @@ export async function show() {
       section(say("screen-saved-title"), home.saved.map(savedTask)),
       section(say("screen-hand-title"), link(say("screen-hand-link"), "#/hand", { class: "button", id: "hand" })),
       section(say("screen-private-title"), para(say("screen-private-here")), para(say("screen-private-locked")), para(say("screen-private-lost")),
+        link(say("screen-gone-title"), "#/what-left", { class: "button", id: "what-left" }),
         link(say("screen-pass-change"), "#/keys/passphrase", { class: "button", id: "passphrase" }),
         link(say("screen-erase-title"), "#/keys/erase", { class: "button", id: "erase" })),
       section(say("screen-limits-title"), para(say("screen-start-limits")), para(say("screen-limits-text"))),

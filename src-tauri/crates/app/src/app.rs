@@ -6,6 +6,7 @@ use crate::device::{self, Device};
 use crate::failure::Failure;
 use crate::session::Session;
 use crate::taken::{self, Taken, TakenJson};
+use crate::use_cases::departure;
 use crate::use_cases::handoff::taking;
 use crate::words::{Language, Words};
 use crate::world::World;
@@ -136,6 +137,7 @@ impl App {
             return Failure::new(ErrorCode::WrongType).to_line(&self.state().words);
         };
         command.insert("do".to_owned(), json!("report_make"));
+        command.insert("how".to_owned(), json!("saved"));
         self.save(&Value::Object(command), write)
     }
 
@@ -150,7 +152,11 @@ impl App {
         };
         match write(&name, &bytes) {
             Ok(path) => door::ok_line(&json!({ "path": path.display().to_string() })),
-            Err(error) => Failure::from(error).to_line(&self.state().words),
+            Err(error) => {
+                // If that fails too the entry stays: the list may say too much, never too little.
+                let _ = self.with_call(departure::take_back);
+                Failure::from(error).to_line(&self.state().words)
+            }
         }
     }
 

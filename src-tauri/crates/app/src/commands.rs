@@ -2,6 +2,7 @@
 
 use crate::call::Call;
 use crate::failure::Failure;
+use crate::use_cases::departure::{list as left_list, tell};
 use crate::use_cases::handoff::{accepting, card, pair, people, question, scan, showing, summary};
 use crate::use_cases::patients;
 use crate::use_cases::plan::{following, making, practice, preview};
@@ -103,6 +104,9 @@ pub(crate) const COMMANDS: &[Command] = commands![
     "morning", unlocked, morning::morning;
     "history", unlocked, history::history;
     "history_entry", unlocked, history::history_entry;
+    "departures", unlocked, left_list::departures;
+    "departures_clear", unlocked, left_list::departures_clear;
+    "departure_note", unlocked, tell::departure_note;
     "look_back", unlocked, report::look_back;
     "report_summary", unlocked, report::report_summary;
     "report_make", unlocked, report::report_make;

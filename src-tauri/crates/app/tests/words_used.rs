@@ -21,6 +21,8 @@ const COMPOSED: &[&str] = &[
     "caution-",
     "change-",
     "client-sign-",
+    "departure-how-",
+    "departure-what-",
     "entry-",
     "figure-asks-",
     "equipment-",

@@ -30,6 +30,12 @@ pub(super) fn handing_over(phone: &mut Phone, look: Look<'_>) {
     making_a_plan(phone, look);
     giving(phone, look);
     taking_in(phone, look);
+    phone.open("what-left");
+    look(phone, "what-left-much");
+    phone.open_all();
+    phone.touch("#clear");
+    phone.wait_until("an empty list", |phone| !phone.has(".gone"));
+    look(phone, "what-left-none");
     phone.open("home");
 }
 

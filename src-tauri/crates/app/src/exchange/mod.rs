@@ -4,6 +4,7 @@ mod inbox;
 mod shows;
 mod trying;
 
+use crate::use_cases::departure::Noted;
 use handoff::Collector;
 
 pub(crate) use inbox::{Carried, Inbox, Parcel, Proof};
@@ -21,6 +22,8 @@ pub(crate) struct Exchange {
     pub(crate) inbox: Option<Inbox>,
     /// What is being shown.
     pub(crate) shows: Shows,
+    /// The entry of the list of what left that was written last for a file.
+    pub(crate) noted: Option<Noted>,
 }
 
 /// What the scan screen is open for.

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::use_cases::departure::Leaving;
 use handoff::{Code, Showing};
 
 /// Most parcels shown side by side (house rule): the oldest makes room.
@@ -17,6 +18,8 @@ pub(crate) struct Show {
     pub(crate) code: Option<Code>,
     /// The name of its file.
     pub(crate) file_name: String,
+    /// What leaves with it.
+    pub(crate) leaving: Leaving,
 }
 
 /// What is being shown, by a number that is used once while the app is open.

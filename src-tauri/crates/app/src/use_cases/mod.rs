@@ -1,6 +1,7 @@
 //! What the app can do, one use case a file: a typed command in, a typed reply out.
 
 pub(crate) mod care;
+pub(crate) mod departure;
 pub(crate) mod entry;
 pub(crate) mod erase;
 pub(crate) mod first_start;

@@ -1,5 +1,6 @@
 //! Looking back, and taking it out of the app: what leaves is told first.
 
+use super::departure::{Leaving, note as note_departure};
 use super::handoff::people;
 use super::plan::practice::practised;
 use super::plan::sheet;
@@ -15,6 +16,7 @@ use crate::words::{Arg, Rounding, Units, message_id};
 use chrono::{Days, NaiveDate};
 use door::ErrorCode;
 use lifting::review::{Pain, Variety, Week};
+use record::{DepartureHow, DepartureWhat};
 use serde::{Deserialize, Serialize};
 
 /// Longest time to look back when it is not "everything": ten years. House rule.
@@ -177,6 +179,9 @@ pub(crate) struct Wanted {
     /// The pairing that the plan is sealed for in a symbol.
     #[serde(default)]
     to: Option<String>,
+    /// How it leaves; without it, a text is shown, and a page is only made.
+    #[serde(default)]
+    how: Option<String>,
 }
 
 /// In what form it leaves.
@@ -205,6 +210,29 @@ impl Form {
             Self::Table => "csv",
             Self::Document => "fhir",
             Self::Page => "pdf",
+        }
+    }
+
+    /// What the list of what left calls it.
+    const fn what(self) -> DepartureWhat {
+        match self {
+            Self::Note => DepartureWhat::Note,
+            Self::Table => DepartureWhat::Table,
+            Self::Document => DepartureWhat::Document,
+            Self::Page => DepartureWhat::Page,
+        }
+    }
+
+    /// How it leaves. A text that is made is on the screen, where it can be copied by hand; a page is not.
+    fn leaves(self, how: Option<&str>) -> Result<Option<DepartureHow>, Failure> {
+        match (how, self) {
+            (None, Self::Page) => Ok(None),
+            (None, _) => Ok(Some(DepartureHow::Shown)),
+            (Some("saved"), _) => Ok(Some(DepartureHow::Saved)),
+            (Some("copied"), Self::Note | Self::Table | Self::Document) => {
+                Ok(Some(DepartureHow::Copied))
+            }
+            _ => Err(Failure::at(ErrorCode::NotAChoice, "how")),
         }
     }
 
@@ -294,14 +322,16 @@ pub(crate) struct Made {
     base64: String,
 }
 
-/// Makes it. The screen gives it to the person, who decides where it goes.
+/// Makes it. The screen gives it to the person, who decides where it goes. What leaves is on the list when it returns.
 ///
 /// # Errors
-/// As [`report_summary`]; `not_found` when there is nothing to take out.
+/// As [`report_summary`]; `not_a_choice` for `how`; `not_found` when there is nothing to take out.
 pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Failure> {
     let form = Form::from_id(&asked.form)?;
+    let how = form.leaves(asked.how.as_deref())?;
     if let Some(plan) = asked.plan {
-        let page = sheet::sheet(call, on_paper(form, plan)?, asked.to)?;
+        let (page, leaving) = sheet::sheet(call, on_paper(form, plan)?, asked.to)?;
+        note_report(call, &leaving, how)?;
         return Ok(Made {
             name: format!("heftwell-plan-{}.pdf", call.now.date_naive()),
             mime: form.mime(),
@@ -324,12 +354,33 @@ pub(crate) fn report_make(call: &mut Call<'_>, asked: Wanted) -> Result<Made, Fa
         Some(text) => base64::encode(text.as_bytes()),
         None => base64::encode(&in_pdf(&report, reader)?),
     };
+    let leaving = Leaving {
+        about: report.of.clone(),
+        days: asked.since_days,
+        entries: Some(report.review.counts.entries),
+        ..Leaving::of(form.what())
+    };
+    note_report(call, &leaving, how)?;
     Ok(Made {
         name: format!("heftwell-{}.{}", call.now.date_naive(), form.ending()),
         mime: form.mime(),
         text,
         base64,
     })
+}
+
+/// Puts what was made on the list of what left, if it leaves.
+fn note_report(
+    call: &mut Call<'_>,
+    leaving: &Leaving,
+    how: Option<DepartureHow>,
+) -> Result<(), Failure> {
+    let now = call.now;
+    let (vault, exchange) = call.exchange()?;
+    exchange.noted = how
+        .map(|how| note_departure(vault, now, leaving, how))
+        .transpose()?;
+    Ok(())
 }
 
 /// A plan leaves in the open on paper only; as a file it is handed over sealed.

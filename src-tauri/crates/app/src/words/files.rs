@@ -7,6 +7,7 @@ macro_rules! files {
         &[
             include_str!(concat!("../../words/", $folder, "/advice.ftl")),
             include_str!(concat!("../../words/", $folder, "/care.ftl")),
+            include_str!(concat!("../../words/", $folder, "/departures.ftl")),
             include_str!(concat!("../../words/", $folder, "/errors.ftl")),
             include_str!(concat!("../../words/", $folder, "/figure.ftl")),
             include_str!(concat!("../../words/", $folder, "/handoff.ftl")),
@@ -20,6 +21,7 @@ macro_rules! files {
             include_str!(concat!("../../words/", $folder, "/screens.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_review.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_care.ftl")),
+            include_str!(concat!("../../words/", $folder, "/screens_departures.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_handoff.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_patients.ftl")),
             include_str!(concat!("../../words/", $folder, "/screens_plan.ftl")),

@@ -10,6 +10,7 @@
 mod answers;
 mod care;
 mod demo;
+mod departures;
 mod drafts;
 mod first_start;
 mod handoff;

@@ -9,6 +9,7 @@ use crate::failure::Failure;
 use crate::moving::people::{MoveRow, PICTURES, Who, moves};
 use crate::moving::text::{move_name, person_lines};
 use crate::use_cases::Nothing;
+use crate::use_cases::departure::forget_code;
 use crate::use_cases::keep::{Kept, not_found_at_id};
 use crate::words::message_id;
 use door::ErrorCode;
@@ -206,16 +207,18 @@ pub(crate) fn person_keep(call: &mut Call<'_>, asked: KeepPerson) -> Result<Kept
     Ok(Kept { id: id.0 })
 }
 
-/// Removes a person with all that is known of them. Entries of the log keep the code of their day.
+/// Removes a person with all that is known of them, their code in the list of what left among it. Entries of the log
+/// keep the code of their day.
 ///
 /// # Errors
 /// `not_found`; what the vault gives.
 pub(crate) fn person_drop(call: &mut Call<'_>, asked: OnePerson) -> Result<Nothing, Failure> {
-    if call.vault()?.care_people().remove(CarePersonId(asked.id))? {
-        Ok(Nothing {})
-    } else {
-        Err(Failure::at(ErrorCode::NotFound, "id"))
-    }
+    let person = find(call, asked.id, "id")?;
+    call.vault()?.together(|vault| {
+        forget_code(vault, &person.code)?;
+        vault.care_people().remove(CarePersonId(asked.id))
+    })?;
+    Ok(Nothing {})
 }
 
 /// Forgets what was noted of a person, so that it is asked anew. Care plans stay.

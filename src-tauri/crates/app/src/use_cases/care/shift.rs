@@ -5,12 +5,14 @@ use crate::convert::moment;
 use crate::failure::Failure;
 use crate::moving::text::{equipment_name, move_name};
 use crate::use_cases::Nothing;
+use crate::use_cases::departure::note;
+use crate::use_cases::departure::tell::of_open_shift;
 use crate::walk::text::Reader;
 use crate::words::{Arg, message_id};
 use door::ErrorCode;
 use lifting::transfer::checks::StopSign;
 use lifting::transfer::way::PeopleWay;
-use record::{Erased, MoveEntry, Shift};
+use record::{DepartureHow, Erased, MoveEntry, Shift};
 use serde::{Deserialize, Serialize};
 use vault::{MoveEntryId, ShiftId};
 
@@ -172,7 +174,12 @@ pub(crate) fn shift_hand_over(call: &mut Call<'_>, _: Nothing) -> Result<ShiftVi
     let open = vault.shifts().open()?;
     let (id, mut kept) = open.ok_or_else(|| Failure::new(ErrorCode::NotFound))?;
     kept.handed_at = Some(moment::to_record(call.now));
-    vault.shifts().save(id, &kept)?;
+    vault.together(|vault| {
+        if let Some(leaving) = of_open_shift(vault)? {
+            note(vault, call.now, &leaving, DepartureHow::Told)?;
+        }
+        vault.shifts().save(id, &kept)
+    })?;
     shift(call, Nothing {})
 }
 

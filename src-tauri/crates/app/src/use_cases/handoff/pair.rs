@@ -9,6 +9,7 @@ use crate::convert::moment;
 use crate::exchange::{Next, PairStep, PairingTry};
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
+use crate::use_cases::departure::{Leaving, note};
 use crate::use_cases::patients::seen::new_phone;
 use crate::words::Arg;
 use door::ErrorCode;
@@ -16,7 +17,7 @@ use handoff::{
     Agreed, By, CardChange, Density, OfferError, PairError, Pairing, Scanned, Showing, Shown,
     lay_out,
 };
-use record::{Identity, Paired, SecretBytes};
+use record::{DepartureHow, DepartureWhat, Identity, Paired, SecretBytes};
 use serde::{Deserialize, Serialize};
 
 /// The reply of `pair_start`.
@@ -256,8 +257,14 @@ pub(crate) fn pair_agree(call: &mut Call<'_>, asked: Agree) -> Result<Agreement,
         name: pairing.theirs().alias().as_str().to_owned(),
         since: moment::to_record(now),
     };
+    // The other has the name and the public keys of this device from now on.
+    let card = Leaving {
+        to: Some(paired.name.clone()),
+        ..Leaving::of(DepartureWhat::Card)
+    };
     vault.together(|vault| {
         vault.pairings().add(&paired)?;
+        note(vault, now, &card, DepartureHow::Shown)?;
         for old in &replaces {
             vault.received().hand_on(*old, paired.id)?;
             new_phone(vault, *old, paired.id)?;

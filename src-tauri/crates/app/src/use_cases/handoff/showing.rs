@@ -11,6 +11,7 @@ use crate::convert::plan::to_date;
 use crate::exchange::Show;
 use crate::failure::Failure;
 use crate::use_cases::Nothing;
+use crate::use_cases::departure::{note, note_file};
 use crate::use_cases::patients::seen::note_seen;
 use crate::words::Arg;
 use chrono::{DateTime, Days, Duration, FixedOffset, NaiveTime, TimeZone};
@@ -19,7 +20,7 @@ use handoff::{
     Code, LONGEST_VALIDITY_MS, LayOutError, Outgoing, Purpose, SealError, Showing, derive_counter,
     lay_out, seal, seal_unpaired,
 };
-use record::{Day, Plan};
+use record::{Day, DepartureHow, Plan};
 use serde::{Deserialize, Serialize};
 use vault::{Vault, VaultError};
 
@@ -50,17 +51,21 @@ pub(crate) struct Shown {
 /// Those of [`ready`]; `pair_again` at `to` for a pairing with other keys of this device; `randomness_failed`;
 /// `too_long`; what the vault gives.
 pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failure> {
+    let sealed = seal_asked(call, &asked)?;
+    let showing = match lay_out(&sealed.parcel, sealed.ready.density) {
+        Ok(showing) => Some(showing),
+        Err(LayOutError::TooLong) => None,
+        Err(_) => return Err(Failure::new(ErrorCode::Internal)),
+    };
+    let shown = showing.as_ref().map(|_| DepartureHow::Shown);
+    keep_sealed(call, &sealed, shown)?;
     let Sealed {
         ready,
         parcel,
         code,
         expires,
-    } = seal_asked(call, &asked)?;
-    let showing = match lay_out(&parcel, ready.density) {
-        Ok(showing) => Some(showing),
-        Err(LayOutError::TooLong) => None,
-        Err(_) => return Err(Failure::new(ErrorCode::Internal)),
-    };
+        ..
+    } = sealed;
     let (frames, need) = match &showing {
         Some(Showing::One(_)) => (Some(1), 1),
         Some(Showing::Many(sequence)) => (None, sequence.needed()),
@@ -79,6 +84,7 @@ pub(crate) fn show(call: &mut Call<'_>, asked: AskedShow) -> Result<Shown, Failu
         parcel,
         code,
         file_name,
+        leaving: ready.leaving,
     });
     let words = &call.state.words;
     let day = Arg::text(words.date_text(expires.date_naive()));
@@ -104,9 +110,11 @@ pub(crate) struct Sealed {
     pub(crate) code: Option<Code>,
     /// Until when it can be taken in.
     pub(crate) expires: DateTime<FixedOffset>,
+    /// Its number.
+    counter: u64,
 }
 
-/// Seals what was asked for. Its number, and a version of a plan that is new, are kept before it returns.
+/// Seals what was asked for. Nothing is kept yet: see [`keep_sealed`].
 ///
 /// # Errors
 /// As [`show`].
@@ -116,27 +124,42 @@ pub(crate) fn seal_asked(call: &mut Call<'_>, asked: &AskedShow) -> Result<Seale
     let until = until.or(ready.care.as_ref().map(|(_, _, until)| *until));
     let expires = expires(call.now, until);
     let (parcel, code, counter) = sealed(call, &ready, expires)?;
-    let kept = purpose(ready.purpose);
-    let at = to_record(call.now);
-    let vault = call.vault()?;
-    vault.together(|vault| {
-        keep_version(vault, &ready)?;
-        match &ready.to {
-            Some(paired) => {
-                if let Some(plan) = &ready.plan {
-                    note_seen(vault, paired.id, at, Some(plan.review_on))?;
-                }
-                vault.sent().save(paired.id, kept, counter)
-            }
-            None => Ok(()),
-        }
-    })?;
     Ok(Sealed {
         ready,
         parcel,
         code,
         expires,
+        counter,
     })
+}
+
+/// Keeps the number of what was sealed, a version of a plan that is new, and, if it leaves at once, that it does. To be
+/// done before anything can be seen.
+///
+/// # Errors
+/// What the vault gives.
+pub(crate) fn keep_sealed(
+    call: &mut Call<'_>,
+    sealed: &Sealed,
+    how: Option<DepartureHow>,
+) -> Result<(), Failure> {
+    let ready = &sealed.ready;
+    let kept = purpose(ready.purpose);
+    let now = call.now;
+    let at = to_record(now);
+    let (vault, exchange) = call.exchange()?;
+    exchange.noted = vault.together(|vault| {
+        keep_version(vault, ready)?;
+        if let Some(paired) = &ready.to {
+            if let Some(plan) = &ready.plan {
+                note_seen(vault, paired.id, at, Some(plan.review_on))?;
+            }
+            vault.sent().save(paired.id, kept, sealed.counter)?;
+        }
+        how.map(|how| note(vault, now, &ready.leaving, how))
+            .transpose()
+    })?;
+    Ok(())
 }
 
 /// Keeps a version of a plan, or of care plans, that is new: it is about to leave.
@@ -289,16 +312,19 @@ pub(crate) struct FileView {
     base64: String,
 }
 
-/// What is shown, as a file to share.
+/// What is shown, as a file to share. It is on the list of what left when this returns.
 ///
 /// # Errors
-/// `unknown_show` at `show`.
+/// `unknown_show` at `show`; what the vault gives.
 pub(crate) fn show_file(call: &mut Call<'_>, asked: OfShow) -> Result<FileView, Failure> {
     let show = find(call, &asked.show)?;
-    Ok(FileView {
+    let file = FileView {
         name: show.file_name.clone(),
         base64: base64::encode(&show.parcel),
-    })
+    };
+    let leaving = show.leaving.clone();
+    note_file(call, &leaving)?;
+    Ok(file)
 }
 
 /// Ends a show.

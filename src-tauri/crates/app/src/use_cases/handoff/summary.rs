@@ -6,13 +6,14 @@ use crate::convert::history::{days, gather};
 use crate::convert::plan::{to_date, to_day};
 use crate::failure::Failure;
 use crate::use_cases::care::sending;
+use crate::use_cases::departure::Leaving;
 use crate::use_cases::plan::lines::lines;
 use crate::use_cases::plan::making::{find, next_version};
 use crate::walk::text::Reader;
 use crate::words::Arg;
 use door::ErrorCode;
 use handoff::{Density, Purpose};
-use record::{CarePerson, Day, History, Paired, Plan, Record};
+use record::{CarePerson, Day, DepartureWhat, History, Paired, Plan, Record, Seal};
 use serde::{Deserialize, Serialize};
 use vault::{CarePersonId, PlanId};
 
@@ -75,6 +76,8 @@ pub(crate) struct Ready {
     pub(crate) leaves: Vec<String>,
     /// To whom, in words.
     pub(crate) to_text: String,
+    /// What the list of what left will say of it.
+    pub(crate) leaving: Leaving,
     /// How symbols are drawn.
     pub(crate) density: Density,
     /// A version of a plan that is new and must be kept when it is sealed.
@@ -125,6 +128,15 @@ pub(crate) fn ready(call: &Call<'_>, asked: &AskedShow) -> Result<Ready, Failure
     let mut ready = Ready {
         purpose: Purpose::Plan,
         payload: Vec::new(),
+        leaving: Leaving {
+            seal: Some(if to.is_some() {
+                Seal::Device
+            } else {
+                Seal::Code
+            }),
+            to: to.as_ref().map(|paired| paired.name.clone()),
+            ..Leaving::of(DepartureWhat::Plan)
+        },
         to,
         leaves: Vec::new(),
         to_text,
@@ -166,6 +178,8 @@ fn put_plan(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<(),
     ready.payload = plan
         .to_bytes()
         .map_err(|_| Failure::new(ErrorCode::TooLong))?;
+    ready.leaving.about = Some(plan.whom.clone());
+    ready.leaving.version = Some(plan.version);
     ready.plan = Some(plan.clone());
     ready.new_version = is_new.then_some((id, plan));
     Ok(())
@@ -180,6 +194,10 @@ fn put_history(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<
     }
     let reader = call.reader()?;
     ready.purpose = Purpose::History;
+    ready.leaving.what = DepartureWhat::History;
+    ready.leaving.days = asked.since_days;
+    ready.leaving.with_notes = Some(with_notes);
+    ready.leaving.entries = u32::try_from(history.lifts.len()).ok();
     ready.leaves = history_lines(&history, reader);
     ready.leaves.push(own_name(&history.from, reader));
     ready.payload = history
@@ -194,6 +212,9 @@ fn put_care(call: &Call<'_>, asked: &AskedShow, ready: &mut Ready) -> Result<(),
     let leaving = sending::gather(call, id)?;
     let reader = call.reader()?;
     ready.purpose = Purpose::CarePlan;
+    ready.leaving.what = DepartureWhat::CarePlan;
+    ready.leaving.about = Some(leaving.plan.code.clone());
+    ready.leaving.version = Some(leaving.plan.version);
     ready.leaves = sending::lines(&leaving.plan, call.now.date_naive(), reader);
     ready.leaves.push(own_name(&leaving.plan.by, reader));
     ready.payload = leaving

@@ -8,7 +8,8 @@ use crate::call::Call;
 use crate::convert::advice_back;
 use crate::failure::Failure;
 use crate::report::{Figure, Modules, Paper, Sheet};
-use crate::use_cases::handoff::showing::{keep_version, seal_asked};
+use crate::use_cases::departure::Leaving;
+use crate::use_cases::handoff::showing::{keep_sealed, keep_version, seal_asked};
 use crate::use_cases::handoff::summary::{AskedShow, Ready, ready};
 use crate::walk::text::Reader;
 use crate::words::{Arg, Units, message_id};
@@ -19,7 +20,7 @@ use lifting::advise::facts::Facts;
 use lifting::loads::lift::{grip, lift};
 use lifting::loads::spine::LeverArm;
 use lifting::task::HeightWord;
-use record::{Plan, WayStanding};
+use record::{DepartureWhat, Plan, WayStanding};
 
 /// The largest symbol on paper: all of them. A photo of a page has time, and pixels to spare.
 const LARGEST: u8 = 40;
@@ -49,7 +50,8 @@ pub(crate) fn leaves(
     Ok(leaves)
 }
 
-/// The page as a PDF file. A version that is new is kept before it returns, as when it is handed over.
+/// The page as a PDF file, and what leaves with it. A version that is new is kept before it returns, as when it is
+/// handed over.
 ///
 /// # Errors
 /// As [`ready`] and [`seal_asked`]; `too_long` at `plan` for what does not fit on one page.
@@ -57,10 +59,11 @@ pub(crate) fn sheet(
     call: &mut Call<'_>,
     plan: i64,
     to: Option<String>,
-) -> Result<Vec<u8>, Failure> {
+) -> Result<(Vec<u8>, Leaving), Failure> {
     let asked = AskedShow::plan(plan, to);
     let (ready, symbol) = if asked.is_for_somebody() {
         let sealed = seal_asked(call, &asked)?;
+        keep_sealed(call, &sealed, None)?;
         let drawn = modules(&sealed.parcel)?;
         let reader = call.reader()?;
         let day = Arg::text(reader.words.date_text(sealed.expires.date_naive()));
@@ -80,9 +83,19 @@ pub(crate) fn sheet(
         Units::Pounds => Paper::Letter,
     };
     let sheet = written(&ready, symbol, reader)?;
-    sheet
+    let page = sheet
         .to_pdf(paper)
-        .map_err(|_| Failure::at(ErrorCode::TooLong, "plan"))
+        .map_err(|_| Failure::at(ErrorCode::TooLong, "plan"))?;
+    Ok((page, on_paper(&ready)))
+}
+
+/// What leaves on a page: its words are open, whatever the symbol is.
+fn on_paper(ready: &Ready) -> Leaving {
+    Leaving {
+        what: DepartureWhat::PlanPage,
+        seal: None,
+        ..ready.leaving.clone()
+    }
 }
 
 /// The page; a parcel that no symbol holds is said, not left out in silence.

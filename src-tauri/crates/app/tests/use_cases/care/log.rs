@@ -5,7 +5,7 @@ use crate::phone::TestPhone;
 use serde_json::{Value, json};
 
 /// A move that is done, standing by. Gives the id of the entry.
-fn done(phone: &TestPhone, person: i64) -> i64 {
+pub(super) fn done(phone: &TestPhone, person: i64) -> i64 {
     let answers = [
         ("new", choice("nothing")),
         ("same", choice("as_noted")),

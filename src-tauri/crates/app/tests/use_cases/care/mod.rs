@@ -2,6 +2,7 @@
 
 mod any_answers;
 mod ends;
+mod leaving;
 mod log;
 mod old_plan;
 mod own;

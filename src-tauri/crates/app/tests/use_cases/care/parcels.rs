@@ -8,16 +8,16 @@ use handoff::{Outgoing, Purpose, seal_unpaired};
 use record::{Identity, Moment, PersonPlan, PlannedMove, Record};
 use serde_json::{Value, json};
 
-struct Team {
-    office: TestPhone,
+pub(super) struct Team {
+    pub(super) office: TestPhone,
     worker: TestPhone,
     pairing: String,
     /// The person's number on the office's phone.
-    person: i64,
+    pub(super) person: i64,
 }
 
 /// An office that wrote down a care plan for A7, and a worker who is paired with it.
-fn team() -> Team {
+pub(super) fn team() -> Team {
     let office = TestPhone::of("office", "treat", "Blue Kettle");
     let worker = worker("bicycle").called("Green Ladder");
     let pairing = pair(&office, &worker);
@@ -40,7 +40,7 @@ impl Team {
         json!({"do": "show", "what": "care_plan", "person": person, "to": self.pairing})
     }
 
-    fn shown(&self) -> Vec<Picture> {
+    pub(super) fn shown(&self) -> Vec<Picture> {
         shown(&self.office, self.give(self.person))
     }
 
