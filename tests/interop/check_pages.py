@@ -7,16 +7,13 @@ One page, of the paper's size, with the text in reading order: title, who made i
 at the end; letters with accents come out as they went in.
 """
 
-import base64
-import io
 import pathlib
 import re
 import sys
 
-from pypdf import PdfReader
+import paper
 from reportlab.pdfbase import _fontdata
 
-PAPERS = {"kg": (595.28, 841.89), "lb": (612, 792)}
 IN_ORDER = {
     "en": ["Looking back on lifting and pain", "Told by the person.", "Pain", "Ways to lift", "Heavy days", "set no limit."],
     "es": ["Mirar atrás: cargas y dolor", "Ningún profesional lo ha revisado.", "Dolor", "Formas de levantar", "Días pesados", "ni fijan límites."],
@@ -36,25 +33,7 @@ def check_widths():
 
 
 def check_page(path):
-    _, language, units = path.name.split(".")[0].split("-")
-    reader = PdfReader(io.BytesIO(base64.b64decode(path.read_text(encoding="ascii"))))
-    if len(reader.pages) != 1:
-        sys.exit(f"{path.name}: {len(reader.pages)} pages")
-    box = reader.pages[0].mediabox
-    wide, high = PAPERS[units]
-    if abs(float(box.width) - wide) > 0.01 or abs(float(box.height) - high) > 0.01:
-        sys.exit(f"{path.name}: {box.width} × {box.height}")
-    if reader.trailer["/Root"]["/Lang"] != language:
-        sys.exit(f"{path.name}: language {reader.trailer['/Root']['/Lang']}")
-    text = " ".join(reader.pages[0].extract_text().split())
-    at = 0
-    for words in IN_ORDER[language]:
-        found = text.find(words, at)
-        if found < 0:
-            sys.exit(f"{path.name}: {words!r} is not there after {text[:at][-60:]!r}")
-        at = found + len(words)
-    if "?" in text:
-        sys.exit(f"{path.name}: a letter was lost: {text[max(0, text.find('?') - 30):][:60]!r}")
+    _, text = paper.read(path, IN_ORDER)
     print(f"{path.name}: one page, {len(text)} letters in reading order")
 
 

@@ -7,17 +7,14 @@ One page of the paper's size, the text in reading order, no letter lost. The sym
 its head and checksum are those of `docs/formats/handoff.md`, so every bit was read.
 """
 
-import base64
-import io
 import pathlib
 import sys
 import zlib
 
+import paper
 import pypdfium2
 import zxingcpp
-from pypdf import PdfReader
 
-PAPERS = {"kg": (595.28, 841.89), "lb": (612, 792)}
 DOTS_AN_INCH = 200
 IN_ORDER = {
     "en": ["For Green Ladder, from Blue Kettle. Version 1.", "For the phone of Green Ladder only", "Stop if pain jumps", "does not replace advice."],
@@ -38,23 +35,7 @@ def unpack(text):
 
 
 def check(path):
-    *_, language, units = path.name.split(".")[0].split("-")
-    file = base64.b64decode(path.read_text(encoding="ascii"))
-    reader = PdfReader(io.BytesIO(file))
-    if len(reader.pages) != 1:
-        sys.exit(f"{path.name}: {len(reader.pages)} pages")
-    box = reader.pages[0].mediabox
-    if max(abs(float(box.width) - PAPERS[units][0]), abs(float(box.height) - PAPERS[units][1])) > 0.01:
-        sys.exit(f"{path.name}: {box.width} × {box.height}")
-    text = " ".join(reader.pages[0].extract_text().split())
-    at = 0
-    for words in IN_ORDER[language]:
-        found = text.find(words, at)
-        if found < 0:
-            sys.exit(f"{path.name}: {words!r} is not there after {text[:at][-60:]!r}")
-        at = found + len(words)
-    if "?" in text:
-        sys.exit(f"{path.name}: a letter was lost: {text[max(0, text.find('?') - 30):][:60]!r}")
+    file, text = paper.read(path, IN_ORDER)
     picture = pypdfium2.PdfDocument(file)[0].render(scale=DOTS_AN_INCH / 72).to_pil().convert("L")
     found = zxingcpp.read_barcodes(picture, formats=zxingcpp.BarcodeFormat.QRCode)
     if len(found) != 1:
