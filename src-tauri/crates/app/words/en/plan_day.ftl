@@ -86,3 +86,11 @@ report-leaves-practice =
         [one] One note about practice with the plan.
        *[other] { $n } notes about practice with the plan.
     }
+
+# Parts of the document for clinic software.
+report-part-sets = Sets, by the plan
+report-part-times-set = Times in a set, by the plan
+report-part-level = Level from then on
+report-part-step = Step by the plan's rule
+report-part-flare = Flare-up
+report-pain-practising = Pain while practising

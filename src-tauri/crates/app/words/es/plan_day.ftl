@@ -86,3 +86,11 @@ report-leaves-practice =
         [one] Una nota sobre la práctica con el plan.
        *[other] { $n } notas sobre la práctica con el plan.
     }
+
+# Partes del documento para el programa de una clínica.
+report-part-sets = Series, según el plan
+report-part-times-set = Veces por serie, según el plan
+report-part-level = Nivel desde entonces
+report-part-step = Paso según la regla del plan
+report-part-flare = Brote
+report-pain-practising = Dolor al practicar

@@ -27,7 +27,14 @@ fn run(_: &How) -> Result<(), Trouble> {
         why,
     })?;
     let mut write = child::cargo(&["test", "--locked", "-p", "app", "--test", "use_cases"]);
-    write.args(["--", "report::", "review::", "sheet::", "--quiet"]);
+    write.args([
+        "--",
+        "report::",
+        "review::",
+        "document::",
+        "sheet::",
+        "--quiet",
+    ]);
     write.env("HEFTWELL_DOCUMENTS", &documents);
     child::run(write)?;
     let python = python::for_checks(FOLDER)?;

@@ -34,6 +34,13 @@ pub(super) fn survey() -> Value {
     }] }])
 }
 
+/// The category of what somebody does to keep or gain strength (hl7.org/fhir/R4/valueset-observation-category.html).
+pub(super) fn activity() -> Value {
+    json!([{ "coding": [{
+        "system": "http://terminology.hl7.org/CodeSystem/observation-category", "code": "activity",
+    }] }])
+}
+
 /// Who assembled something (hl7.org/fhir/R4/valueset-provenance-agent-type.html).
 pub(super) fn assembler() -> Value {
     json!({ "coding": [{

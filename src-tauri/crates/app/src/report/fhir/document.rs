@@ -33,6 +33,7 @@ fn composition(report: &Report, reader: Reader<'_>, ids: &Ids) -> Value {
         section.insert("entry".to_owned(), Value::Array(entries));
     }
     let mut sections = vec![history];
+    sections.extend(super::practice::section(report, reader, ids));
     sections.extend(super::plan::section(report, reader, ids));
     sections.push(json!({
         "title": words.text("report-section-limits"),

@@ -65,10 +65,12 @@ pub(super) struct Ids {
     pub(super) goals: [Id; 2],
     /// For each lift: itself, and pain before, during and the next morning.
     pub(super) lifts: Vec<[Id; 4]>,
+    /// For each entry of the log of a plan: itself, and pain during and the next morning.
+    pub(super) practice: Vec<[Id; 3]>,
 }
 
 impl Ids {
-    pub(super) fn make(world: &dyn World, lifts: usize) -> Result<Self, Failure> {
+    pub(super) fn make(world: &dyn World, lifts: usize, practice: usize) -> Result<Self, Failure> {
         let make = || Id::make(world);
         Ok(Self {
             bundle: make()?,
@@ -80,6 +82,9 @@ impl Ids {
             goals: [make()?, make()?],
             lifts: (0..lifts)
                 .map(|_| Ok([make()?, make()?, make()?, make()?]))
+                .collect::<Result<_, Failure>>()?,
+            practice: (0..practice)
+                .map(|_| Ok([make()?, make()?, make()?]))
                 .collect::<Result<_, Failure>>()?,
         })
     }

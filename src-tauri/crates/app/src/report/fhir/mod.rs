@@ -9,6 +9,7 @@ mod document;
 mod id;
 mod observation;
 mod plan;
+mod practice;
 mod text;
 
 use super::Report;
@@ -27,11 +28,13 @@ pub(crate) fn bundle(
     reader: Reader<'_>,
     world: &dyn World,
 ) -> Result<String, Failure> {
-    let ids = Ids::make(world, report.told.len())?;
+    let practised = practice::told(report).count();
+    let ids = Ids::make(world, report.told.len(), practised)?;
     let time = text::time(report.made);
     let mut entries = document::opening(report, reader, &ids);
     entries.extend(plan::all(report, reader, &ids));
     entries.extend(observation::all(report, reader, &ids));
+    entries.extend(practice::all(report, reader, &ids));
     entries.push(document::provenance(report, &ids));
     let mut bundle = json!({
         "resourceType": "Bundle",

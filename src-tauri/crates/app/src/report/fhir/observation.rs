@@ -100,6 +100,15 @@ fn when(at: DateTime<FixedOffset>, kind: &str) -> String {
     at.to_rfc3339_opts(SecondsFormat::Secs, false)
 }
 
+/// A part of an observation: what it is in words, and its value under the name of its type.
+pub(super) fn component(text: &str, name: &str, value: Value) -> Value {
+    let mut component = json!({ "code": code::uncoded(text) });
+    if let Some(fields) = component.as_object_mut() {
+        fields.insert(name.to_owned(), value);
+    }
+    component
+}
+
 fn lift(told: &Told, reader: Reader<'_>) -> Value {
     let words = reader.words;
     let decision = words.text(if told.done {
@@ -108,13 +117,8 @@ fn lift(told: &Told, reader: Reader<'_>) -> Value {
         "entry-left"
     });
     let advised = words.text(&message_id("entry", told.advised.id()));
-    let component = |id: &str, value: (&str, Value)| {
-        let mut component = json!({ "code": code::uncoded(&words.text(id)) });
-        if let Some(fields) = component.as_object_mut() {
-            fields.insert(value.0.to_owned(), value.1);
-        }
-        component
-    };
+    let component =
+        |id: &str, (name, value): (&str, Value)| component(&words.text(id), name, value);
     let mut components = vec![
         component("report-part-decision", ("valueString", json!(decision))),
         component("report-part-advised", ("valueString", json!(advised))),

@@ -3,6 +3,7 @@
 
 mod cards;
 mod codes;
+mod document;
 mod files;
 mod handing;
 mod how_often;
