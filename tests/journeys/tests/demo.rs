@@ -1,12 +1,15 @@
-//! Invented data, for looking around: some weeks of lifts, and the question of the next morning.
+//! Invented data, for looking around: some weeks of lifts, the question of the next morning, and people who are helped.
 
 use journeys::engines::Setting;
 use journeys::in_both_engines;
 use journeys::person::Answer;
 use journeys::phone::Phone;
-use serde_json::Value;
+use serde_json::json;
 
-in_both_engines!(invented_weeks_can_be_looked_through);
+in_both_engines!(
+    invented_weeks_can_be_looked_through,
+    invented_people_are_there_with_plans_and_a_shift,
+);
 
 fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
     phone.close();
@@ -48,7 +51,38 @@ fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
     phone.picture("history-done");
 }
 
+/// The invented home-care worker: three people, a care plan, and yesterday's shift.
+fn invented_people_are_there_with_plans_and_a_shift(phone: &mut Phone) {
+    phone.close();
+    phone.set_up(Setting {
+        demo: true,
+        ..Setting::default()
+    });
+    phone.start();
+    phone.expect_screen("home");
+    phone.open("people");
+    phone.picture("people");
+    assert_eq!(count(phone, "[data-person]"), 3);
+    phone.tap("[data-person]");
+    phone.expect("[data-move=bed_to_chair]");
+    phone.picture("person");
+    phone.open("shift");
+    phone.picture("shift");
+    assert_eq!(count(phone, "[data-entry]"), 4);
+    phone.tap("#hand-over");
+    phone.open_all();
+    phone.picture("handed-over");
+    phone.open("what-left");
+    phone.expect(".gone__entry");
+    phone.picture("what-left");
+}
+
 fn entries(phone: &Phone) -> u64 {
-    let count = "return document.querySelectorAll('[data-entry]').length;";
-    phone.run(count, &Value::Null).as_u64().unwrap_or_default()
+    count(phone, "[data-entry]")
+}
+
+fn count(phone: &Phone, selector: &str) -> u64 {
+    let count = "return document.querySelectorAll(arguments[0]).length;";
+    let found = phone.run(count, &json!(selector));
+    found.as_u64().unwrap_or_default()
 }

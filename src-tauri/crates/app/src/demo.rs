@@ -1,4 +1,7 @@
-//! Invented demo data: some weeks of somebody who does not exist, told through the app's own commands.
+//! Invented demo data: some weeks of somebody who does not exist, who lifts and helps others move, told through the app's own
+//! commands.
+
+mod care;
 
 use crate::App;
 use crate::words::Words;
@@ -153,7 +156,8 @@ pub fn fill(app: &App) -> Result<(), DemoError> {
     });
     demo.ask(first_start, app.now())?;
     app.mark_as_demo().map_err(|_| DemoError::Refused)?;
-    LIFTS.iter().try_for_each(|lift| demo.tell(lift))
+    LIFTS.iter().try_for_each(|lift| demo.tell(lift))?;
+    care::tell(&demo)
 }
 
 struct Demo<'a> {

@@ -27,6 +27,38 @@ fn demo_data_fills_home_and_history_and_is_marked_as_invented() {
     assert_eq!(entries[0]["day_text"], "Yesterday");
 }
 
+/// Three people by code; care plans with the day on which they are looked at again; a shift that waits to be handed over.
+#[test]
+fn demo_data_holds_people_who_are_helped_and_a_shift() {
+    let phone = TestPhone::new("orchard");
+    demo::fill(phone.app()).expect("filled");
+    let people = phone.ask(json!({"do": "people"}));
+    let codes: Vec<&str> = people["people"]
+        .as_array()
+        .expect("people")
+        .iter()
+        .map(|one| one["code"].as_str().expect("a code"))
+        .collect();
+    assert_eq!(codes, ["A7", "K3", "M9"]);
+    let plan = phone.ask(json!({"do": "care_plan", "person": 2, "move": "bed_to_chair"}));
+    assert_eq!(plan["plan"]["review_on"], "2026-11-30");
+    let open = phone.ask(json!({"do": "shift"}))["open"].take();
+    let told = open["text"].as_str().expect("a text");
+    assert_eq!(
+        (&open["plain"], &open["proofs"]),
+        (&json!(3), &json!(1)),
+        "{told}"
+    );
+    for line in [
+        "A7, From bed to chair: done. Stand aid",
+        "K3, From bed to chair: refused, and the office was asked",
+        "14:20 M9, ",
+        "14:20 A7, ",
+    ] {
+        assert!(told.contains(line), "{line} in\n{told}");
+    }
+}
+
 #[test]
 fn the_passphrase_that_is_shown_opens_it() {
     let mut phone = TestPhone::new("harbour");
