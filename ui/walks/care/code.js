@@ -3,6 +3,7 @@ import { ask } from "../../backend.js";
 import { actions, heading, make, para, submit } from "../../make.js";
 import { act, goBack, swap } from "../../router.js";
 import { showProblems } from "../../frame.js";
+import { icon } from "../../pictures/icons.js";
 import { say } from "../../words.js";
 import { ready } from "./parts.js";
 import { personPicture } from "./pictures.js";
@@ -35,7 +36,7 @@ export async function show({ id = null }) {
         field,
         para(say("screen-care-code-pick")),
         make("ul", { class: "care-tiles" }, pictures.map(({ id: name, text }) => make("li", {},
-          make("button", { type: "button", class: "care-tile", "data-picture-of": name, "aria-pressed": String(name === start.picture), on: { click: () => keep(name) } }, personPicture(name), text)))),
+          make("button", { type: "button", class: "care-tile", "data-picture-of": name, "aria-pressed": String(name === start.picture), on: { click: () => keep(name) } }, personPicture(name), name === start.picture ? make("span", { class: "care-tile__chosen" }, icon("tick"), text) : text)))),
         actions(submit(say("screen-continue"), "keep"))),
     ],
   };

@@ -18,6 +18,7 @@ export async function show() {
       heading(say("screen-care-shift")),
       open ? ofOpen(open) : para(say("screen-care-shift-none")),
       last ? ofLast(last) : null,
+      make("a", { href: "#/what-left", class: "pages__link", id: "what-left" }, icon("on"), say("screen-gone-title")),
     ].flat(),
   };
 }
@@ -67,6 +68,6 @@ function ofLast(shift) {
 }
 
 function entries(shift) {
-  return shift.entries.length === 0 ? null : make("ul", { class: "care-list" }, shift.entries.map(({ id, text, proof }) => make("li", { "data-entry": id, class: proof ? "care-proof" : null },
+  return shift.entries.length === 0 ? null : make("ul", { class: "care-list" }, shift.entries.map(({ id, text, proof }) => make("li", { "data-entry": id },
     icon(proof ? "care" : "dot"), make("span", {}, proof ? make("b", { text: `${say("screen-care-proof")}: ` }) : null, text))));
 }
