@@ -144,7 +144,10 @@ fn sealing() -> Result<(), Trouble> {
 }
 
 /// The keys of an invented device, and its pairing with another.
-fn pair(mine: u8, theirs: u8) -> Result<(DeviceKeys, Pairing), Trouble> {
+///
+/// # Errors
+/// [`Trouble::Answer`] when something is refused that is in order.
+pub(crate) fn pair(mine: u8, theirs: u8) -> Result<(DeviceKeys, Pairing), Trouble> {
     let keys =
         |seed: u8| DeviceKeys::from_secret_bytes(&[seed; 64]).map_err(|_| Trouble::Answer(NAME));
     let show = |seed: u8| {

@@ -20,7 +20,8 @@ const EVERY_MS: i64 = 144 * 60 * 1000;
 /// As many as a clinician's list may hold.
 const PEOPLE: i64 = 2_000;
 const ROUNDS: usize = 15;
-const PASSPHRASE: &str = "seven invented words on a bench today";
+/// Of every invented vault here.
+pub(crate) const PASSPHRASE: &str = "seven invented words on a bench today";
 const NAME: &str = "the app";
 
 /// Measures.
@@ -150,7 +151,11 @@ fn open_vault(folder: &Path) -> Result<Vault, Trouble> {
     Ok(Vault::open(&Folder::new(folder), &passphrase)?)
 }
 
-fn open_app(folder: &Path) -> Result<App, Trouble> {
+/// The app on an invented vault, open.
+///
+/// # Errors
+/// What the app gives.
+pub(crate) fn open_app(folder: &Path) -> Result<App, Trouble> {
     let app = App::open_at_cost(folder, Box::new(Still), Cost::FLOOR)?;
     let unlock = json!({ "do": "unlock", "passphrase": PASSPHRASE });
     ask(&app, &unlock.to_string())?;
@@ -166,7 +171,10 @@ fn read_lifts(vault: &Vault) -> Result<usize, Trouble> {
 }
 
 /// Asks the app; an error is none of what is measured.
-fn ask(app: &App, line: &str) -> Result<String, Trouble> {
+///
+/// # Errors
+/// [`Trouble::Answer`] when it refuses.
+pub(crate) fn ask(app: &App, line: &str) -> Result<String, Trouble> {
     let reply = app.answer(line);
     let read: Value = serde_json::from_str(&reply).map_err(|_| Trouble::Answer(NAME))?;
     if read.get("ok").is_some() {

@@ -19,6 +19,7 @@ mod figure;
 mod handing;
 mod judge;
 mod looking;
+mod paper;
 mod place;
 mod quarter;
 mod reading;
@@ -34,12 +35,13 @@ use trouble::Trouble;
 /// A part of the measurements: its name and what measures it.
 type Part = (&'static str, fn() -> Result<(), Trouble>);
 
-const PARTS: [Part; 8] = [
+const PARTS: [Part; 9] = [
     ("judgement", judge::measure),
     ("figure", figure::measure),
     ("vault", store::measure),
     ("looking", looking::measure),
     ("handing", handing::measure),
+    ("paper", paper::measure),
     ("reading", reading::measure),
     ("start", start::measure),
     ("size", size::measure),
