@@ -210,7 +210,7 @@ plan-preview-day =
         [good] A good day:
         [bad] A bad day:
        *[usual] A usual day:
-    } back pain { $back }, knees { $knees }, a steady back and good balance. One lift, held close. The numbers are a house rule. These are the words the person would read, so "you" is the person.
+    } back pain { $back }, knees { $knees }, a steady back and good balance. Held close, and once unless it says how often. The numbers are a house rule. These are the words the person would read, so "you" is the person.
 
 ## A plan on paper
 sheet-whose = For { $whom }, from { $by }. Version { $version }.

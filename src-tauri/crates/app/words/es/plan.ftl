@@ -210,7 +210,7 @@ plan-preview-day =
         [good] Un día bueno:
         [bad] Un día malo:
        *[usual] Un día normal:
-    } espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Una vez, pegado al cuerpo. Los números son una regla de la casa. Son las palabras que leería la persona: "usted" es esa persona.
+    } espalda { $back }, rodillas { $knees }, espalda estable y buen equilibrio. Pegado al cuerpo, y una vez si no dice cuántas. Los números son una regla de la casa. Son las palabras que leería la persona: "usted" es esa persona.
 
 ## Un plan en papel
 sheet-whose = Para { $whom }, de { $by }. Versión { $version }.

@@ -9,20 +9,23 @@ use crate::words::{Rounding, message_id};
 use door::ErrorCode;
 use lifting::advise::{Request, advise};
 use lifting::body::{AgeBand, BackState, Balance, Kneeling, PainToday, Person};
-use lifting::quantity::{Kilograms, PainScore, Repetitions};
+use lifting::quantity::{Kilograms, Minutes, PainScore, Repetitions};
 use lifting::task::{Height, HeightWord, LoadMass, Reach, ReachWord, Task};
 use serde::{Deserialize, Serialize};
 use vault::PlanId;
 
-/// The loads that are tried, in kg, with where they stand. House rule.
-const LOADS: [(f64, HeightWord); 6] = [
-    (2.0, HeightWord::Floor),
-    (5.0, HeightWord::Floor),
-    (10.0, HeightWord::Floor),
-    (10.0, HeightWord::Knee),
-    (10.0, HeightWord::Waist),
-    (20.0, HeightWord::Floor),
+/// The loads that are tried, in kg, with where they stand and how many times in one go. House rule.
+const LOADS: [(f64, HeightWord, u32); 7] = [
+    (2.0, HeightWord::Floor, 1),
+    (5.0, HeightWord::Floor, 1),
+    (5.0, HeightWord::Floor, 10),
+    (10.0, HeightWord::Floor, 1),
+    (10.0, HeightWord::Knee, 1),
+    (10.0, HeightWord::Waist, 1),
+    (20.0, HeightWord::Floor, 1),
 ];
+/// Minutes in which a load is lifted more than once. House rule.
+const SPAN: Minutes = Minutes::clamped(15.0);
 
 /// A day on which a plan is tried.
 struct TriedDay {
@@ -99,8 +102,13 @@ pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<P
     let plan = to_judge(&kept, call.now);
     let reader = call.reader()?;
     let mut loads = Vec::new();
-    for (kilograms, start) in LOADS {
-        let mut request = Request::new(person_on(day), typical_task(kilograms, start));
+    for (kilograms, start, times) in LOADS {
+        let task = Task {
+            repetitions: Some(Repetitions::of(times)),
+            span: (times > 1).then_some(SPAN),
+            ..typical_task(kilograms, start)
+        };
+        let mut request = Request::new(person_on(day), task);
         request.plan = Some(plan.clone());
         let card = card(call, &advise(&request))?;
         let mass = reader
@@ -108,7 +116,10 @@ pub(crate) fn plan_preview(call: &mut Call<'_>, asked: AskedPreview) -> Result<P
             .mass(kilograms, reader.units, Rounding::Nearest);
         let from = reader.words.text(&message_id("from", start.id()));
         loads.push(PreviewLoad {
-            load: format!("{mass} {from}"),
+            load: match times {
+                1 => format!("{mass} {from}"),
+                _ => format!("{mass} {from}, {}", reader.words.times(times)),
+            },
             outcome: card.outcome,
             answer: card.headline,
             ways: card.ways.into_iter().map(|way| way.name).collect(),

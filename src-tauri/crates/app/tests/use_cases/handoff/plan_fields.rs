@@ -117,7 +117,7 @@ fn a_bad_day_shows_what_ceilings_and_bands_do() {
     let bad = on("bad");
     assert_eq!(shown(&bad), "Bad");
     assert!(bad["day"].as_str().expect("a text").contains("back pain 6"));
-    assert_eq!(outcomes(&bad), ["do_not_lift"; 6]);
+    assert_eq!(outcomes(&bad), ["do_not_lift"; 7]);
     phone.ask(set(&id, "pain_ceiling", json!(6)));
     phone.ask(set(&id, "preferred", json!(["hinge"])));
     let names = |preview: &Value| preview["loads"][1]["ways"].to_string();

@@ -115,7 +115,7 @@ fn what_is_set_is_kept() {
     assert_eq!(field(&cleared, "ceiling_waist")["text"], "Not set");
 }
 
-/// The pattern: at most 10 kg, 6 kg from the floor, and squat and lunge first.
+/// The pattern: at most 10 kg, 6 kg from the floor, 5 lifts in one go, and squat and lunge first.
 #[test]
 fn a_preview_asks_the_judgement_itself() {
     let phone = clinician();
@@ -136,6 +136,7 @@ fn a_preview_asks_the_judgement_itself() {
         [
             ("2\u{a0}kg from the floor", "lift"),
             ("5\u{a0}kg from the floor", "lift"),
+            ("5\u{a0}kg from the floor, 10\u{a0}times", "do_not_lift"),
             ("10\u{a0}kg from the floor", "do_not_lift"),
             ("10\u{a0}kg from knee height", "lift"),
             ("10\u{a0}kg from waist height", "lift"),
