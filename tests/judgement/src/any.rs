@@ -180,8 +180,13 @@ pub fn plan() -> BoxedStrategy<Plan> {
         of(kilograms()),
         any::<bool>(),
     );
-    (validity, limits, ways, steps)
-        .prop_map(|(validity, limits, ways, steps)| Plan {
+    let progression = (
+        weighted(0.3, 1u32..=6),
+        weighted(0.3, pain()),
+        weighted(0.3, pain()),
+    );
+    (validity, limits, ways, steps, progression)
+        .prop_map(|(validity, limits, ways, steps, progression)| Plan {
             validity,
             max: limits.0,
             max_by_height: limits.1,
@@ -193,9 +198,9 @@ pub fn plan() -> BoxedStrategy<Plan> {
             prefer: ways.2,
             step: steps.0,
             current: steps.1,
-            good_sessions: None,
-            hold_from: None,
-            back_over: None,
+            good_sessions: progression.0,
+            hold_from: progression.1,
+            back_over: progression.2,
             steps_locked: steps.2,
             grace: None,
             bands: [].into(),
