@@ -37,7 +37,7 @@ export const ROUTES = [
     ["hand/give", "give"], ["hand/give/:step", "give"], ["hand/scan/:what", "scan"]),
   ...walk("plan",
     ["plan", "plan"], ["paper/:id", "paper"], ["paper/:id/:to", "paper"], ["plan/:step", "practice"], ["plans", "plans"],
-    ["plans/new", "new"], ["plans/new/:pattern", "new"], ["plans/:id", "edit"], ["plans/:id/:field", "field"]),
+    ["plans/new", "new"], ["patients/:id/plan", "new"], ["plans/new/:pattern", "new"], ["plans/:id", "edit"], ["plans/:id/:field", "field"]),
   ...walk("patients",
     ["patients", "list"], ["patients/new", "new"], ["patients/:id", "patient"], ["patients/:id/name", "new"],
     ["patients/:id/note", "note"]),

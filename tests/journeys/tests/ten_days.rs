@@ -28,10 +28,11 @@ fn ten_days_between_two_versions_of_a_plan(clinician: &mut Phone) {
         phone.name_card(alias);
     }
     pair(clinician, &mut patient);
-    clinician.open("plans/new");
+    clinician.open("patients/new");
+    clinician.type_in("#alias", "Green Ladder");
+    clinician.tap("#keep");
+    clinician.tap("#make");
     clinician.tap("[data-answer]");
-    clinician.type_in("#for", "Green Ladder");
-    clinician.tap("#begin");
     let editing = clinician.screen();
     hand_plan(clinician, &mut patient);
 

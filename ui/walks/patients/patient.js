@@ -24,7 +24,7 @@ export async function show({ id }) {
       patient.pairing ? link(say("screen-patients-look"), `#/person/${patient.pairing}`, { class: "button", id: "look-back" }) : null,
       patient.pairing ? button(say("screen-patients-give"), "second", () => giveTo({ to: patient.pairing }), { id: "give" }) : null,
       section(say("screen-patients-plans"), plans(patient.plans)),
-      link(say("screen-patients-make"), "#/plans/new", { class: "button", id: "make" }),
+      link(say("screen-patients-make"), `#/patients/${id}/plan`, { class: "button", id: "make" }),
       section(say("screen-patients-notes"), para(say("screen-patients-notes-what"), "hint"), patient.notes.map((note) => noteOf(patient.id, note))),
       link(say("screen-patients-note"), `#/patients/${id}/note`, { class: "button", id: "note" }),
       link(say("screen-patients-rename"), `#/patients/${id}/name`, { class: "button", id: "rename" }),

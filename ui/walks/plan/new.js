@@ -1,4 +1,4 @@
-/** A new plan: the pattern it starts from, then whom it is for. */
+/** A new plan: the pattern it starts from, then whom it is for, unless that is known: it was begun on somebody's page. */
 import { ask } from "../../backend.js";
 import { actions, button, group, heading, make, para, submit } from "../../make.js";
 import { act, go, swap } from "../../router.js";
@@ -7,22 +7,29 @@ import { useLook } from "../handoff/look.js";
 import "../../parts/choice-list/choice-list.js";
 import "../../parts/name-field/name-field.js";
 
-export async function show({ pattern = null }) {
-  const [{ patterns }] = await Promise.all([ask("plan_patterns"), useLook()]);
-  const chosen = patterns.find(({ id }) => id === pattern);
-  return chosen ? askWhom(chosen) : askPattern(patterns);
+export async function show({ pattern = null, id = null }) {
+  const [{ patterns }, patient] = await Promise.all([ask("plan_patterns"), id === null ? null : ask("patient", { id: Number(id) }), useLook()]);
+  const chosen = patterns.find((one) => one.id === pattern);
+  return chosen ? askWhom(chosen) : askPattern(patterns, patient);
 }
 
-function askPattern(patterns) {
+const begin = (pattern, alias, { patient = null, field = null }) => act(async () => {
+  const plan = await ask("plan_new", { pattern, for: alias, patient });
+  swap(`#/plans/${plan.id}`);
+}, { field });
+
+function askPattern(patterns, patient) {
   const title = say("screen-plans-pattern");
+  const pick = ({ detail: pattern }) => patient ? begin(pattern, patient.alias, { patient: patient.id }) : go(`#/plans/new/${pattern}`);
   const options = patterns.map(({ id, title: label, text }) => ({ id, label, note: text }));
   return {
     title,
-    back: "#/plans",
+    back: patient ? `#/patients/${patient.id}` : "#/plans",
+    bar: patient?.alias,
     body: [
       group(title,
         para(say("screen-plans-pattern-what"), "hint"),
-        make("choice-list", { props: { choice: { options } }, on: { "choice-list-pick": (event) => go(`#/plans/new/${event.detail}`) } })),
+        make("choice-list", { props: { choice: { options } }, on: { "choice-list-pick": pick } })),
     ],
   };
 }
@@ -31,13 +38,9 @@ async function askWhom({ id, title: name }) {
   const { pairings } = await ask("pairings");
   const title = say("screen-plans-whom");
   const field = make("name-field", { props: { name: { id: "for", label: say("screen-plans-whom-label"), hint: say("screen-card-hint") } } });
-  const begin = (alias) => act(async () => {
-    const plan = await ask("plan_new", { pattern: id, for: alias });
-    swap(`#/plans/${plan.id}`);
-  }, { field: "for" });
   const send = (event) => {
     event.preventDefault();
-    begin(field.text.trim());
+    begin(id, field.text.trim(), { field: "for" });
   };
   return {
     title,
@@ -46,7 +49,7 @@ async function askWhom({ id, title: name }) {
     body: [
       make("form", { class: "form", novalidate: true, on: { submit: send } },
         heading(title),
-        pairings.map(({ alias, id: pairing }) => button(alias, "second", () => begin(alias), { "data-for": pairing })),
+        pairings.map(({ alias, id: pairing }) => button(alias, "second", () => begin(id, alias, { field: "for" }), { "data-for": pairing })),
         field,
         actions(submit(say("screen-plans-begin"), "begin"))),
     ],

@@ -96,6 +96,8 @@ fn treated(phone: &mut Phone, look: Look<'_>) {
     phone.tap("#keep-note");
     phone.open_all();
     look(phone, "patient");
+    phone.tap("#make");
+    look(phone, "patient-plan");
     phone.open("patients");
     phone.type_in("#find", "lan");
     phone.expect("[data-patient]");

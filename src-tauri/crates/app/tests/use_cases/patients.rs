@@ -87,7 +87,17 @@ fn somebody_who_is_on_the_list_by_name_is_not_there_twice_once_their_phone_is_kn
     assert_eq!(page["plans"].as_array().map(Vec::len), Some(1));
 }
 
-/// Two people of one name: a plan is put to neither by a guess.
+/// From their page to a new plan and back: the list is not looked at in between.
+#[test]
+fn a_plan_that_was_just_made_is_on_the_persons_page() {
+    let phone = clinician();
+    let id = phone.ask(json!({"do": "patient_new", "alias": "Quiet Lantern"}))["id"].take();
+    plan(&phone, "sore_hip", "Quiet Lantern");
+    let page = phone.ask(json!({"do": "patient", "id": id}));
+    assert_eq!(page["plans"].as_array().map(Vec::len), Some(1), "{page}");
+}
+
+/// Two people of one name: a plan is put to neither by a guess, and to one where it was begun on their page.
 #[test]
 fn a_name_that_two_have_decides_nothing() {
     let phone = clinician();
@@ -97,11 +107,19 @@ fn a_name_that_two_have_decides_nothing() {
     plan(&phone, "sore_hip", "Quiet Lantern");
     assert_eq!(names(&phone, ""), ["Quiet Lantern", "Quiet Lantern"]);
     let mut listed = phone.ask(json!({"do": "patients"}));
-    for at in 0..2 {
-        let id = listed["patients"][at]["id"].take();
+    let ids = [0, 1].map(|at| listed["patients"][at]["id"].take());
+    let plans_of = |id: &Value| {
         let page = phone.ask(json!({"do": "patient", "id": id}));
-        assert_eq!(page["plans"], json!([]));
-    }
+        page["plans"].as_array().map(Vec::len)
+    };
+    assert_eq!(ids.each_ref().map(plans_of), [Some(0), Some(0)]);
+    let named =
+        json!({"do": "plan_new", "pattern": "sore_hip", "for": "Quiet Lantern", "patient": ids[1]});
+    phone.ask(named);
+    assert_eq!(ids.each_ref().map(plans_of), [Some(0), Some(1)]);
+    let nobody =
+        json!({"do": "plan_new", "pattern": "sore_hip", "for": "Quiet Lantern", "patient": 99});
+    assert_eq!(phone.refused(nobody), "not_found at patient");
 }
 
 #[test]

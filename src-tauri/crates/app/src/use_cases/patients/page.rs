@@ -3,8 +3,9 @@
 use super::changes::changes;
 use super::find;
 use super::list::{is_due, text};
+use super::seen::adopt;
 use crate::call::Call;
-use crate::convert::moment::from_record;
+use crate::convert::moment::{from_record, to_record};
 use crate::convert::plan::to_day;
 use crate::failure::Failure;
 use crate::use_cases::handoff::hex;
@@ -67,6 +68,7 @@ struct NoteView {
 pub(crate) fn patient(call: &mut Call<'_>, asked: OfPatient) -> Result<Page, Failure> {
     let (id, patient) = find(call, asked.id)?;
     let vault = call.vault()?;
+    adopt(vault, to_record(call.now))?;
     let words = &call.state.words;
     let today = to_day(call.now.date_naive());
     let came = match patient.pairing {

@@ -15,7 +15,7 @@ use door::ErrorCode;
 use record::{Identity, Plan};
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
-use vault::PlanId;
+use vault::{PatientId, PlanId, VaultError};
 
 /// The reply of `plan_patterns`.
 #[derive(Debug, Serialize)]
@@ -55,13 +55,16 @@ pub(crate) fn plan_patterns(call: &mut Call<'_>, _: Nothing) -> Result<Patterns,
 pub(crate) struct NewPlan {
     pattern: String,
     r#for: String,
+    /// Whose it is on the list, where that is known: a name may be that of several.
+    #[serde(default)]
+    patient: Option<i64>,
 }
 
 /// Begins a plan as a pattern. On return it is kept.
 ///
 /// # Errors
 /// `not_a_choice` at `pattern`; `alias_length`, `alias_character` at `for`; `alias_needed` for the maker's own
-/// name; `randomness_failed`; what the vault gives.
+/// name; `not_found` at `patient`; `randomness_failed`; what the vault gives.
 pub(crate) fn plan_new(call: &mut Call<'_>, asked: NewPlan) -> Result<PlanPage, Failure> {
     let pattern = patterns::find(&asked.pattern)
         .ok_or_else(|| Failure::at(ErrorCode::NotAChoice, "pattern"))?;
@@ -69,6 +72,11 @@ pub(crate) fn plan_new(call: &mut Call<'_>, asked: NewPlan) -> Result<PlanPage, 
         field: Some("for".to_owned()),
         ..failure
     })?;
+    let patient = asked.patient.map(PatientId);
+    if let Some(patient) = patient {
+        let found = call.vault()?.patients().find(patient)?;
+        found.ok_or_else(|| Failure::at(ErrorCode::NotFound, "patient"))?;
+    }
     let by = own_alias(call)?;
     let mut id = [0; 16];
     call.world.fill_random(&mut id)?;
@@ -76,7 +84,13 @@ pub(crate) fn plan_new(call: &mut Call<'_>, asked: NewPlan) -> Result<PlanPage, 
     whom.as_str().clone_into(&mut plan.whom);
     by.as_str().clone_into(&mut plan.by);
     pattern.fill(&mut plan, to_day(call.now.date_naive()));
-    let id = call.vault()?.plans().add(&plan)?;
+    let id = call.vault()?.together(|vault| {
+        let id = vault.plans().add(&plan)?;
+        if let Some(patient) = patient {
+            vault.patients().link(id, patient)?;
+        }
+        Ok::<_, VaultError>(id)
+    })?;
     view(call, id, &plan)
 }
 
