@@ -4,7 +4,7 @@
 
 plan-pattern-sore-back = Una espalda que duele
 plan-pattern-sore-back-text = La espalda duele al levantar y se calma al otro día.
-plan-pattern-after-flare = Después de una crisis
+plan-pattern-after-flare = Después de un brote
 plan-pattern-after-flare-text = La espalda estuvo mal hace poco. Muy liviano y pocas veces.
 plan-pattern-sore-knee = Una rodilla que duele
 plan-pattern-sore-knee-text = Doblar mucho una rodilla duele. La cadera hace el trabajo.

@@ -65,8 +65,8 @@ report-done-without-aid =
     }
 report-flares =
     { $n ->
-        [one] Un día de crisis.
-       *[other] { $n } días de crisis.
+        [one] Un día con un brote.
+       *[other] { $n } días con un brote.
     }
 report-no-during = No se dijo el dolor al levantar en { $n } de { $of }.
 report-no-morning = No se dijo la mañana siguiente en { $n } de { $of }.
