@@ -11,7 +11,8 @@ in_both_engines!(
     invented_people_are_there_with_plans_and_a_shift,
 );
 
-fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
+/// Starts with the invented data.
+fn fill(phone: &mut Phone) {
     phone.close();
     phone.set_up(Setting {
         demo: true,
@@ -19,6 +20,10 @@ fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
     });
     phone.start();
     phone.expect_screen("home");
+}
+
+fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
+    fill(phone);
     phone.picture("home");
 
     phone.count_taps_anew();
@@ -53,13 +58,7 @@ fn invented_weeks_can_be_looked_through(phone: &mut Phone) {
 
 /// The invented home-care worker: three people, a care plan, and yesterday's shift.
 fn invented_people_are_there_with_plans_and_a_shift(phone: &mut Phone) {
-    phone.close();
-    phone.set_up(Setting {
-        demo: true,
-        ..Setting::default()
-    });
-    phone.start();
-    phone.expect_screen("home");
+    fill(phone);
     phone.open("people");
     phone.picture("people");
     assert_eq!(count(phone, "[data-person]"), 3);

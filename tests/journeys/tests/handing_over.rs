@@ -21,6 +21,14 @@ fn with_card(phone: &mut Phone, alias: &str) {
     phone.name_card(alias);
 }
 
+/// Gives a phone its card, and another one beside it: Blue Kettle and Green Ladder.
+fn second_phone(first: &mut Phone, name: &'static str) -> Phone {
+    let mut second = Phone::new(first.kind(), name);
+    with_card(first, "Blue Kettle");
+    with_card(&mut second, "Green Ladder");
+    second
+}
+
 /// Makes a plan from a pattern and stands at its page.
 fn make_plan(phone: &mut Phone, for_whom: &str) {
     phone.open("plans/new");
@@ -30,9 +38,7 @@ fn make_plan(phone: &mut Phone, for_whom: &str) {
 }
 
 fn a_plan_goes_over_and_a_history_comes_back(clinician: &mut Phone) {
-    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
-    with_card(clinician, "Blue Kettle");
-    with_card(&mut patient, "Green Ladder");
+    let mut patient = second_phone(clinician, "the patient's phone");
     patient.open("home");
     patient.tap("#check-lift");
     patient.walk_to("advice", &[AN_EVERYDAY_BOX]);
@@ -129,9 +135,7 @@ fn practise(patient: &mut Phone) {
 }
 
 fn a_care_plan_goes_from_the_office_to_a_worker(office: &mut Phone) {
-    let mut worker = Phone::new(office.kind(), "the worker's phone");
-    with_card(office, "Blue Kettle");
-    with_card(&mut worker, "Green Ladder");
+    let mut worker = second_phone(office, "the worker's phone");
     pair(office, &mut worker);
     office.open("people");
     office.write_down_somebody("boat", &mut |_, _| ());
@@ -159,9 +163,7 @@ fn a_care_plan_goes_from_the_office_to_a_worker(office: &mut Phone) {
 }
 
 fn who_is_not_paired_needs_the_eight_words(clinician: &mut Phone) {
-    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
-    with_card(clinician, "Blue Kettle");
-    with_card(&mut patient, "Green Ladder");
+    let mut patient = second_phone(clinician, "the patient's phone");
     make_plan(clinician, "Green Ladder");
     clinician.tap("#give");
     clinician.tap("[data-answer=nobody]");
@@ -190,9 +192,7 @@ fn who_is_not_paired_needs_the_eight_words(clinician: &mut Phone) {
 }
 
 fn what_is_meant_for_somebody_else_is_refused(clinician: &mut Phone) {
-    let mut patient = Phone::new(clinician.kind(), "the patient's phone");
-    with_card(clinician, "Blue Kettle");
-    with_card(&mut patient, "Green Ladder");
+    let mut patient = second_phone(clinician, "the patient's phone");
     pair(clinician, &mut patient);
     make_plan(clinician, "Green Ladder");
     clinician.tap("#give");

@@ -28,10 +28,8 @@ function erase() {
   const lost = [say("screen-erase-lost"), say("screen-erase-final")];
   return screen(say("screen-erase-title"), lost, fields, "erase", async (typed) => {
     await ask("erase_everything", typed);
-    // Started anew, so that nothing of the old notes is left in memory. The first page would lead home if it thought that
-    // there are notes, and going there can take the place of starting anew.
-    session.first_start = true;
-    location.replace("#/start");
+    // Started anew, so that nothing of the old notes is left in memory; without notes that leads to the first page. No
+    // address is opened before: doing so can take the place of starting anew.
     location.reload();
   });
 }

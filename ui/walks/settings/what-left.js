@@ -2,7 +2,7 @@
 import { ask } from "../../backend.js";
 import { button, fold, heading, make, para } from "../../make.js";
 import { takeNotice } from "../../notice.js";
-import { act, redraw } from "../../router.js";
+import { act, cameFrom, redraw } from "../../router.js";
 import { session } from "../../session.js";
 import { say } from "../../words.js";
 import { useStyle } from "../style.js";
@@ -12,7 +12,7 @@ export async function show() {
   const list = make("ul", { class: "gone" }, entries.map(entry));
   return {
     title: say("screen-gone-title"),
-    back: "#/settings",
+    back: ["#/hand", "#/shift"].find(cameFrom) ?? "#/settings",
     home: true,
     body: [
       heading(say("screen-gone-title")),

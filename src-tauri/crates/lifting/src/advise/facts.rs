@@ -208,11 +208,16 @@ impl<'a> Facts<'a> {
         count * within_an_hour
     }
 
+    /// Most lifts in one go, where the plan says so.
+    #[must_use]
+    pub fn times_a_bout(&self) -> Option<Repetitions> {
+        self.plan?.times_a_bout
+    }
+
     /// Whether it is more lifts in one go than the plan allows; how often not asked may be any number.
     #[must_use]
     pub fn over_times_a_bout(&self) -> bool {
-        let most = self.plan.and_then(|plan| plan.times_a_bout);
-        most.is_some_and(|most| {
+        self.times_a_bout().is_some_and(|most| {
             self.task.repetitions.is_none() || self.lifts_in_one_go() > f64::from(most.count())
         })
     }

@@ -165,9 +165,8 @@ fn carry_in_stages(request: &Request, facts: &Facts<'_>) -> Option<Change> {
 }
 
 fn shorten_bout(request: &Request, facts: &Facts<'_>) -> Option<Change> {
-    let planned = facts.plan.and_then(|plan| plan.times_a_bout);
-    let mut bouts: Vec<Repetitions> = BOUTS.map(Repetitions::of).into_iter().collect();
-    bouts.extend(planned);
+    let mut bouts = BOUTS.map(Repetitions::of).to_vec();
+    bouts.extend(facts.times_a_bout());
     bouts.sort_by(|one, other| other.cmp(one));
     bouts
         .into_iter()
@@ -279,8 +278,7 @@ fn all_that_help(facts: &Facts<'_>) -> Vec<ChangeStep> {
         Some(_) => facts.repetitions.times(2),
         None => facts.repetitions,
     };
-    let planned = facts.plan.and_then(|plan| plan.times_a_bout);
-    let longest = planned.map_or(TEN, |planned| planned.min(TEN));
+    let longest = facts.times_a_bout().map_or(TEN, |most| most.min(TEN));
     if most_lifts > longest {
         steps.push(ChangeStep::ShortenBout { to: longest });
     }

@@ -71,7 +71,7 @@ pub fn check(facts: &Facts<'_>) -> PlanCheck {
 
 /// What the plan says of how often: lifts in one go, goes in a day.
 fn how_often(facts: &Facts<'_>, plan: &Plan) -> Vec<Reason> {
-    let in_one_go = plan.times_a_bout.filter(|_| facts.over_times_a_bout());
+    let in_one_go = facts.times_a_bout().filter(|_| facts.over_times_a_bout());
     let in_one_go = in_one_go.map(|max| {
         let reason = Reason::of(ReasonId::OverPlanTimes).with("max", Value::Count(max));
         match facts.task.repetitions {

@@ -7,7 +7,7 @@ use crate::call::Call;
 use crate::convert::moment::{still_holds, to_record};
 use crate::failure::Failure;
 use chrono::{DateTime, Duration, FixedOffset};
-use record::{Departure, DepartureHow, DepartureWhat, Seal};
+use record::{Departure, DepartureHow, DepartureWhat, Moment, Seal};
 use vault::{DepartureId, Vault, VaultError};
 
 /// The same thing that leaves in another way within this time is one entry with two ways. House rule: the time for
@@ -52,24 +52,14 @@ impl Leaving {
     }
 
     fn is_of(&self, kept: &Departure) -> bool {
-        *self
-            == Self {
-                what: kept.what,
-                seal: kept.seal,
-                to: kept.to.clone(),
-                about: kept.about.clone(),
-                version: kept.version,
-                days: kept.days,
-                with_notes: kept.with_notes,
-                entries: kept.entries,
-            }
+        self.entry(kept.at, kept.how.clone()) == *kept
     }
 
-    fn at(&self, now: DateTime<FixedOffset>, how: DepartureHow) -> Departure {
+    fn entry(&self, at: Moment, how: Vec<DepartureHow>) -> Departure {
         Departure {
-            at: to_record(now),
+            at,
             what: self.what,
-            how: vec![how],
+            how,
             seal: self.seal,
             to: self.to.clone(),
             about: self.about.clone(),
@@ -114,7 +104,9 @@ pub(crate) fn note(
                 before: Some(before),
             });
         }
-        let id = vault.departures().add(&leaving.at(now, how))?;
+        let id = vault
+            .departures()
+            .add(&leaving.entry(to_record(now), vec![how]))?;
         Ok(Noted { id, before: None })
     })
 }
