@@ -24,7 +24,8 @@ pub(crate) fn how_often(id: &str) -> Option<(u32, Option<u32>)> {
     })
 }
 
-/// The fewest lifts that an answer stands for, where they come one soon after the other. `None`: not of that kind.
+/// The fewest lifts that an answer stands for, as its words say, where they come one soon after the other. `None`: not of
+/// that kind.
 fn fewest_in_one_go(id: &str) -> Option<u32> {
     Some(match id {
         "few" => 3,

@@ -274,7 +274,7 @@ fn response(response: &Enough<Response>, reader: Reader<'_>) -> String {
         Enough::NotYet(NotYet::Days { .. }) => return words.text("report-response-not-yet"),
         Enough::NotYet(NotYet::TooAlike) => return words.text("report-response-alike"),
     };
-    // Told for ten kilograms: one kilogram moves pain by too little to read.
+    // Told for ten kilograms (house rule): one kilogram moves pain by too little to read.
     let per_ten = [response.slope, response.low, response.high].map(|slope| slope.value() * 10.0);
     let mass = words.mass(10.0, reader.units, Rounding::Nearest);
     let mut args = vec![("days", response.days.into()), ("mass", mass.into())];
